@@ -87,8 +87,9 @@ need_of_causes (const HmModel *model, const guint *causes, guint n)
 static void
 charge_access (HmDiagnosis *self, HmEntry *entry, HmAccessSet need)
 {
-  entry->open = hm_access_open_time (self->guide, need & ~self->open);
-  entry->close = hm_access_close_time (self->guide, need & ~self->open);
+  entry->opened = need & ~self->open;
+  entry->open = hm_access_open_time (self->guide, entry->opened);
+  entry->close = hm_access_close_time (self->guide, entry->opened);
   self->open |= need;
 }
 
@@ -114,6 +115,7 @@ hm_diagnosis_charge (HmDiagnosis *self)
       HmEntry *entry = &g_array_index (self->trail.entries, HmEntry, i);
       const HmModelCheck *check = &self->model->checks[entry->check];
       entry->work = entry->open = entry->close = (HmDuration) { 0 };
+      entry->opened = 0;
       if (entry->kind == HM_ENTRY_REPAIR)
         charge_repair (self, entry);
       else if (entry->kind == HM_ENTRY_SENT_OUT)
@@ -240,11 +242,32 @@ hm_diagnosis_get_open (HmDiagnosis *self)
   return self->open;
 }
 
+/* The repair under way, if that is what @action is. */
+static const HmEntry *
+repair_under_way (HmDiagnosis *self, const HmAction *action)
+{
+  const HmEntry *last;
+  HmAction under_way = { .kind = HM_ACTION_REPAIR };
+
+  if (hm_diagnosis_get_phase (self) != HM_PHASE_REPAIRING)
+    return NULL;
+  last = &g_array_index (self->trail.entries, HmEntry, self->trail.entries->len - 1);
+  under_way.n_causes = last->n_causes;
+  for (guint k = 0; k < last->n_causes; k++)
+    under_way.causes[k] = last->causes[k];
+  return hm_action_equal (action, &under_way) ? last : NULL;
+}
+
 HmAccessSet
 hm_diagnosis_get_to_open (HmDiagnosis *self, const HmAction *action)
 {
+  const HmEntry *repair;
+
   g_return_val_if_fail (HM_IS_DIAGNOSIS (self) && action != NULL, 0);
 
+  repair = repair_under_way (self, action);
+  if (repair != NULL)
+    return repair->opened;
   if (action->kind == HM_ACTION_REPAIR)
     return need_of_causes (self->model, action->causes, action->n_causes) & ~self->open;
   if (action->kind == HM_ACTION_CHECK)

@@ -71,22 +71,26 @@ add_told (JsonBuilder *builder, HmDiagnosis *self)
   json_builder_end_array (builder);
 }
 
+/* The keys in order, so that the same diagnosis always gives the same text. */
+static GList *
+sorted_keys (GHashTable *table)
+{
+  return g_list_sort (g_hash_table_get_keys (table), (GCompareFunc) g_strcmp0);
+}
+
 static void
 add_marks (JsonBuilder *builder, HmDiagnosis *self)
 {
-  GHashTableIter iter;
-  gpointer key, value;
+  g_autoptr (GList) ticks = sorted_keys (self->ticks), texts = sorted_keys (self->texts);
 
   begin_list (builder, "ticks");
-  g_hash_table_iter_init (&iter, self->ticks);
-  while (g_hash_table_iter_next (&iter, &key, NULL))
-    json_builder_add_string_value (builder, key);
+  for (GList *l = ticks; l != NULL; l = l->next)
+    json_builder_add_string_value (builder, l->data);
   json_builder_end_array (builder);
   json_builder_set_member_name (builder, "texts");
   json_builder_begin_object (builder);
-  g_hash_table_iter_init (&iter, self->texts);
-  while (g_hash_table_iter_next (&iter, &key, &value))
-    add_text (builder, key, value);
+  for (GList *l = texts; l != NULL; l = l->next)
+    add_text (builder, l->data, g_hash_table_lookup (self->texts, l->data));
   json_builder_end_object (builder);
 }
 

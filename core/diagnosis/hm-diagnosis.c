@@ -5,7 +5,7 @@
 #include "hm-model-from-guide.h"
 
 #define BIT(i) (G_GUINT64_CONSTANT (1) << (i))
-#define LOOK_AHEAD 1u     /* one-step expected cost of repair */
+#define LOOK_AHEAD 2u     /* steps: one costs a tenth of the time and some 5 % more minutes on the job */
 #define MOST_UNDO 200u
 
 G_DEFINE_FINAL_TYPE (HmDiagnosis, hm_diagnosis, G_TYPE_OBJECT)

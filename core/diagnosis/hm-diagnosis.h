@@ -36,6 +36,7 @@ typedef enum {
 
 /**
  * HmEntry: one line of the trail; a plain value.
+ * @opened: access steps that this one opened
  * @work, @open, @close: minutes of this step; opening and closing are charged when a step is opened (once per opening)
  */
 typedef struct {
@@ -44,6 +45,7 @@ typedef struct {
   HmQuantity reading;
   guint causes[HM_MODEL_MAX_BATCH], n_causes;
   HmRepairResult result;
+  HmAccessSet opened;
   HmDuration work, open, close;
 } HmEntry;
 
@@ -87,7 +89,8 @@ double         hm_diagnosis_get_probability (HmDiagnosis *self, guint cause);   
 guint          hm_diagnosis_get_causes_by_probability (HmDiagnosis *self, guint *out);   /* room for n_causes + 1; "not listed" among them */
 HmDuration     hm_diagnosis_get_minutes_spent (HmDiagnosis *self);
 HmAccessSet    hm_diagnosis_get_open (HmDiagnosis *self);                   /* steps that stand open */
-HmAccessSet    hm_diagnosis_get_to_open (HmDiagnosis *self, const HmAction *action);   /* what @action would still open */
+/** What @action would still open; for a repair under way, what it had to open. */
+HmAccessSet    hm_diagnosis_get_to_open (HmDiagnosis *self, const HmAction *action);
 gboolean       hm_diagnosis_other_is_likely (HmDiagnosis *self);            /* "not listed" above 25 % */
 
 /** How a reading would be judged, before it is given: the likeliest finding and its weight (1: clear, 0.5: on a limit). */

@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#define SHORTEST_MINUTES 1e-9     /* so that a free repair has a rate */
+
 static gboolean
 refuse (GError **error, HmModelError code, const char *entry, const char *what)
 {
@@ -208,7 +210,11 @@ hm_model_seal (HmModel *self, GError **error)
     }
   tabulate_set_minutes (self);
   for (guint i = 0; i < self->n_causes; i++)
-    self->causes[i].need = with_requirements (self, self->causes[i].need);
+    {
+      self->causes[i].need = with_requirements (self, self->causes[i].need);
+      self->shut_minutes[i] = MAX (self->verify_minutes + self->causes[i].repair_minutes
+                                     + hm_model_set_minutes (self, self->causes[i].need), SHORTEST_MINUTES);
+    }
   for (guint i = 0; i < self->n_incidents; i++)
     for (guint c = 0; c <= self->n_causes; c++)
       if (!is_share (self->incidents[i].adds[c]))

@@ -27,6 +27,7 @@ hm_model_new (guint n_causes, guint n_access, guint n_checks, guint n_incidents)
   self->access = g_new0 (HmModelAccess, n_access);
   self->checks = g_new0 (HmModelCheck, n_checks);
   self->incidents = g_new0 (HmModelIncident, n_incidents);
+  self->shut_minutes = g_new0 (double, n_causes);
   self->set_minutes = g_new0 (double, 8 * 256);
   self->max_batch = 1;
   return self;
@@ -70,6 +71,7 @@ hm_model_unref (HmModel *self)
   g_free (self->access);
   g_free (self->checks);
   g_free (self->incidents);
+  g_free (self->shut_minutes);
   g_free (self->set_minutes);
   g_free (self->complaint);
   g_free (self);

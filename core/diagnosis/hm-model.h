@@ -64,6 +64,7 @@ typedef struct {
   guint max_batch;
   /* derived when sealed */
   HmModelSet blocking;                   /* must be shut to verify, with dependents */
+  double *shut_minutes;                  /* [n_causes]: repair and verify each alone, with the machine shut before */
   double *set_minutes;                   /* [8 bytes of a set][256]: open + close of the steps in that byte */
 } HmModel;
 

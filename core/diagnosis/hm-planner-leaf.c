@@ -5,6 +5,8 @@
  */
 #include "hm-planner-private.h"
 
+#include <string.h>
+
 double
 hm_node_check_cost (const HmModel *model, const HmNode *node, guint check, double *access, guint *newly_open)
 {
@@ -87,10 +89,11 @@ best_addition (const HmModel *model, const HmNode *node, const HmAction *action,
 
   for (guint i = 0; i < model->n_causes; i++)
     {
-      Batch grown = *batch;
+      Batch grown;
       double grown_rate;
-      if (node->p[i] <= 0)
+      if (node->p[i] <= *rate * model->causes[i].repair_minutes)     /* cannot raise it, even with nothing to open */
         continue;
+      grown = *batch;
       batch_add (model, node->p, i, &grown);
       grown_rate = batch_rate (model, node->open, &grown);
       if (grown_rate > *rate && !batch_has (action, i))
@@ -129,13 +132,15 @@ hm_node_grow_batch (const HmModel *model, const HmNode *node, guint seed, HmActi
   grow_batch (model, node, seed, out);
 }
 
-/* Minutes of repairing each cause alone, as the machine stands. */
+/* Minutes of repairing each cause alone, as the machine stands. With nothing open they stand in the model. */
 static void
-price_causes (const HmModel *model, const HmNode *node, double *minutes)
+price_causes (const HmModel *model, HmModelSet open, double *minutes)
 {
-  for (guint i = 0; i < model->n_causes; i++)
-    minutes[i] = MAX (model->verify_minutes + model->causes[i].repair_minutes
-                        + hm_model_set_minutes (model, model->causes[i].need & ~node->open), 1e-9);
+  if (open == 0)
+    memcpy (minutes, model->shut_minutes, sizeof (double) * model->n_causes);
+  else
+    for (guint i = 0; i < model->n_causes; i++)
+      minutes[i] = model->shut_minutes[i] - hm_model_set_minutes (model, model->causes[i].need & open);
 }
 
 static int
@@ -166,7 +171,7 @@ hm_node_leaf (const HmModel *model, const HmNode *node, HmAction *first)
   for (guint i = 0; i <= model->n_causes; i++)
     mass += node->p[i];
   mass_before[0] = mass;
-  price_causes (model, &state, minutes);
+  price_causes (model, state.open, minutes);
   while ((seed = likeliest_per_minute (model, &state, minutes)) >= 0)
     {
       HmModelSet open = state.open;
@@ -179,7 +184,7 @@ hm_node_leaf (const HmModel *model, const HmNode *node, HmAction *first)
         state.p[batch.causes[k]] = 0;
       mass_before[++n] = MAX (mass, 0);
       if (state.open != open)
-        price_causes (model, &state, minutes);
+        price_causes (model, state.open, minutes);
     }
   /* stop where sending the job out is cheaper than the rest of the list */
   value = model->other_minutes * mass_before[n];
@@ -193,13 +198,10 @@ hm_node_leaf (const HmModel *model, const HmNode *node, HmAction *first)
 double
 hm_node_bound (const HmModel *model, const HmNode *node)
 {
-  double bound = node->p[model->n_causes] * model->other_minutes;
+  double bound = node->p[model->n_causes] * model->other_minutes, minutes[HM_MODEL_MAX_CAUSES];
 
+  price_causes (model, node->open, minutes);
   for (guint i = 0; i < model->n_causes; i++)
-    {
-      double minutes = model->causes[i].repair_minutes + model->verify_minutes
-                       + hm_model_set_minutes (model, model->causes[i].need & ~node->open);
-      bound += node->p[i] * MIN (model->other_minutes, minutes);
-    }
+    bound += node->p[i] * MIN (model->other_minutes, minutes[i]);
   return bound;
 }

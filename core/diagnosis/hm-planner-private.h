@@ -25,6 +25,7 @@ struct _HmPlanner {
   struct {
     HmNode child;
     HmCandidate candidates[HM_PLANNER_MAX_CANDIDATES];
+    guint n_candidates;
   } level[HM_PLANNER_MAX_DEPTH];
 };
 

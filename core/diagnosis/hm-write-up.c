@@ -90,7 +90,6 @@ static void
 write_repair (HmDiagnosis *self, const HmEntry *repair, HmWriteUp *out, const HmFormat *format, HmTranslate translate)
 {
   g_autoptr (GString) cause = g_string_new (NULL), correction = g_string_new (NULL);
-  const HmComplaint *complaint = hm_guide_get_complaint (self->guide);
   guint n;
   const HmCause *causes = hm_guide_get_causes (self->guide, &n);
 
@@ -107,8 +106,6 @@ write_repair (HmDiagnosis *self, const HmEntry *repair, HmWriteUp *out, const Hm
       if (c->tell_owner != NULL)
         g_ptr_array_add (out->tell_owner, g_strdup (translate (c->tell_owner)));
     }
-  for (const char * const *line = complaint->verify_steps; *line != NULL; line++)
-    add_sentence (correction, translate (*line));
   out->cause = g_string_free (g_steal_pointer (&cause), FALSE);
   out->correction = g_string_free (g_steal_pointer (&correction), FALSE);
 }

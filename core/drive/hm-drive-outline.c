@@ -87,6 +87,20 @@ hm_drive_outline (const HmDrive *self, HmLength point_to_point, HmLength across_
   return outline;
 }
 
+GArray *
+hm_head_outline (HmLength across_flats, HmLength across_corners)
+{
+  GArray *outline = g_array_new (FALSE, FALSE, sizeof (HmOutlinePoint));
+  double radius = across_corners.mm / 2, half;
+
+  g_return_val_if_fail (across_flats.mm > 0 && across_corners.mm >= across_flats.mm, outline);
+  half = acos (across_flats.mm / across_corners.mm);   /* from the middle of a flat to its end */
+  for (guint i = 0; i < 6; i++)
+    for (int side = -1; side <= 1; side += 2)
+      add_point (outline, radius * cos (i * SIXTH + side * half), radius * sin (i * SIXTH + side * half));
+  return outline;
+}
+
 double
 hm_drive_outline_radius_mm (const GArray *outline)
 {

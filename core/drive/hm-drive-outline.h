@@ -18,6 +18,12 @@ typedef struct { double x_mm, y_mm; } HmOutlinePoint;
  */
 GArray *hm_drive_outline (const HmDrive *self, HmLength point_to_point, HmLength across_lobes);
 
+/**
+ * hm_head_outline: a real head seen from above: a hexagon with its corners cut square to where they measure @across_corners,
+ * lying as in hm_drive_outline(); 12 points. (transfer full) (element-type HmOutlinePoint)
+ */
+GArray *hm_head_outline (HmLength across_flats, HmLength across_corners);
+
 /** hm_drive_outline_radius_mm: of the smallest circle around the middle that holds @outline; 0 when it is empty. */
 double hm_drive_outline_radius_mm (const GArray *outline);
 

@@ -118,14 +118,16 @@ hm_drive_parse (const char *text, HmDrive *out, GError **error)
   return TRUE;
 }
 
-/* "1/2 in", "10 mm", "5.5 mm". */
-static char *
-format_size (const HmDrive *self, const HmFormat *format)
+char *
+hm_drive_format_size (const HmDrive *self, const HmFormat *format)
 {
-  HmUnit unit = self->inch ? HM_UNIT_INCH : HM_UNIT_MM;
-  double mm = self->size.mm;
+  HmUnit unit;
+  double mm;
   int decimals = -1;
 
+  g_return_val_if_fail (self != NULL && format != NULL, NULL);
+  unit = self->inch ? HM_UNIT_INCH : HM_UNIT_MM;
+  mm = self->size.mm;
   if (!self->inch)
     decimals = fabs (mm - round (mm)) < 1e-6 ? 0 : fabs (mm * 10.0 - round (mm * 10.0)) < 1e-6 ? 1 : 2;
   return hm_quantity_format (hm_quantity (HM_QUANTITY_LENGTH, mm, HM_UNIT_MM), unit, decimals, format);
@@ -137,7 +139,7 @@ hm_drive_format (const HmDrive *self, const HmFormat *format)
   g_autofree char *size = NULL;
 
   g_return_val_if_fail (self != NULL && format != NULL, NULL);
-  size = format_size (self, format);
+  size = hm_drive_format_size (self, format);
   switch (self->kind)
     {
     case HM_DRIVE_HEX:
@@ -169,7 +171,7 @@ hm_drive_tool (const HmDrive *self, const HmFormat *format)
   g_autofree char *size = NULL;
 
   g_return_val_if_fail (self != NULL && format != NULL, NULL);
-  size = format_size (self, format);
+  size = hm_drive_format_size (self, format);
   switch (self->kind)
     {
     case HM_DRIVE_HEX:

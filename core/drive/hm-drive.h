@@ -36,6 +36,9 @@ gboolean hm_drive_parse (const char *text, HmDrive *out, GError **error) G_GNUC_
 /** hm_drive_format: the drive as a mechanic asks for it: "1/2 in hex", "T40", "5 mm hex key". (transfer full) */
 char *hm_drive_format (const HmDrive *self, const HmFormat *format);
 
+/** hm_drive_format_size: its size alone: "1/2 in", "5.5 mm". For kinds that have one. (transfer full) */
+char *hm_drive_format_size (const HmDrive *self, const HmFormat *format);
+
 /** hm_drive_tool: the tool to lay out: "1/2 in socket", "T40 bit", "5 mm hex bit". English, untranslated. (transfer full) */
 char *hm_drive_tool (const HmDrive *self, const HmFormat *format);
 

@@ -62,6 +62,12 @@ hm_head_measured (HmLength across_flats, HmLength error, gboolean inch)
   return head;
 }
 
+HmLength
+hm_head_across_corners (HmLength across_flats)
+{
+  return (HmLength) { CORNERS_PER_FLATS * across_flats.mm };
+}
+
 const HmOpeningRow *
 hm_opening_find (HmLength nominal, gboolean inch, const HmTables *tables)
 {
@@ -126,11 +132,13 @@ share_that_goes_on (double low, double high, double head_min, double head_max)
   return area / (head_max - head_min);
 }
 
-static HmHead
-apply_condition (const HmHead *head, HmHeadCondition condition)
+HmHead
+hm_head_in_condition (const HmHead *self, HmHeadCondition condition)
 {
-  HmHead changed = *head;
+  HmHead changed = { 0 };
 
+  g_return_val_if_fail (self != NULL, changed);
+  changed = *self;
   if (condition == HM_HEAD_WORN)
     changed.min.mm *= 1.0 - WORN_SHARE;
   else if (condition == HM_HEAD_PAINTED)
@@ -164,7 +172,7 @@ hm_fit (const HmOpeningRow *opening, const HmHead *head, HmHeadCondition conditi
   gboolean proper;
 
   g_return_val_if_fail (opening != NULL && head != NULL && tables != NULL, fit);
-  worst = apply_condition (head, condition);
+  worst = hm_head_in_condition (head, condition);
   proper = opening->inch == head->inch && fabs (opening->nominal.mm - head->nominal.mm) < SAME_MM;
   fit.clearance_min.mm = opening->min.mm - worst.max.mm;
   fit.clearance_max.mm = opening->max.mm - worst.min.mm;

@@ -73,6 +73,12 @@ gboolean hm_head_from_row (const HmHexRow *row, HmHead *out) G_GNUC_WARN_UNUSED_
 /** hm_head_measured: a head measured with a caliper, @error to either side. */
 HmHead hm_head_measured (HmLength across_flats, HmLength error, gboolean inch);
 
+/** hm_head_in_condition: the limits that a sound head has after years outside. */
+HmHead hm_head_in_condition (const HmHead *self, HmHeadCondition condition);
+
+/** hm_head_across_corners: what the rounded corners of a head of that width across flats measure, by the model above. */
+HmLength hm_head_across_corners (HmLength across_flats);
+
 /** hm_opening_find: the opening of a nominal size; borrowed, NULL if the table lacks it. */
 const HmOpeningRow *hm_opening_find (HmLength nominal, gboolean inch, const HmTables *tables);
 

@@ -10,7 +10,7 @@
 #define LONGEST_BYTES 128
 #define INCHES_BELOW_MM 3.0      /* no wrench is under 3 mm, and few are over 3 in */
 #define SAME_SIZE_MM 0.015       /* half the last digit of a caliper that reads 0.001 in or 0.02 mm */
-#define SMALLEST_MM 0.7          /* the smallest hexagon key, ISO 4026 */
+#define SMALLEST_MM 0.7          /* judgements: the smallest hexagon key, and more than any wrench of this trade */
 #define LARGEST_MM 150.0
 
 #define ACCEPTED "write a size such as 11/32, 9 mm, 1/2 in socket, T40, M8 x 1.25, 5/16-18 or 1/8 NPT"
@@ -30,7 +30,7 @@ static gboolean
 is_noise (const char *word)
 {
   static const char * const words[] = { "", "a", "the", "socket", "sockets", "wrench", "spanner", "nut", "driver", "head",
-                                        "bolt", "screw", "hex", "hexagon", "size", "bit", "tool", "is", "what", "thread", NULL };
+                                        "bolt", "screw", "hex", "hexagon", "size", "bit", "tool", "is", "what", "thread", "cross", "recess", NULL };
 
   return g_strv_contains (words, word);
 }
@@ -39,8 +39,8 @@ is_noise (const char *word)
 static char *
 strip_words (const char *folded, gboolean *is_key, gboolean *is_square)
 {
-  g_auto(GStrv) words = g_strsplit (folded, " ", -1);
-  g_autoptr(GString) rest = g_string_new (NULL);
+  g_auto (GStrv) words = g_strsplit (folded, " ", -1);
+  g_autoptr (GString) rest = g_string_new (NULL);
 
   for (guint i = 0; words[i] != NULL; i++)
     {
@@ -106,7 +106,7 @@ static gboolean
 read_width (const char *text, const char *rest, HmDriveKind kind, const HmTables *tables, HmLookup *out, GError **error)
 {
   HmQuantity size;
-  g_autoptr(GError) reason = NULL;
+  g_autoptr (GError) reason = NULL;
 
   if (!hm_lookup_parse_length (rest, INCHES_BELOW_MM, &size, &reason))
     {
@@ -174,7 +174,6 @@ read_one (const char *text, const char *folded, const HmTables *tables, HmLookup
 {
   gboolean is_key = FALSE, is_square = FALSE;
   g_autofree char *rest = strip_words (folded, &is_key, &is_square);
-  g_autoptr(GError) reason = NULL;
   HmDrive drive;
 
   if (rest[0] == '\0')
@@ -185,15 +184,15 @@ read_one (const char *text, const char *folded, const HmTables *tables, HmLookup
       out->kind = HM_LOOKUP_PIPE;
       return TRUE;
     }
-  if (hm_thread_parse (rest, tables, &out->thread, &reason))
+  if (hm_thread_parse (rest, tables, &out->thread, NULL))
     {
       out->kind = HM_LOOKUP_THREAD;
       return TRUE;
     }
   if (looks_like_thread (rest))
     {
-      g_propagate_error (error, g_steal_pointer (&reason));
-      return FALSE;
+      out->kind = HM_LOOKUP_THREAD;
+      return hm_thread_parse (text, tables, &out->thread, error);
     }
   if (hm_drive_parse (rest, &drive, NULL) || hm_drive_parse (folded, &drive, NULL))
     return take_drive (text, &drive, tables, out, error);
@@ -205,7 +204,7 @@ static char *
 fold (const char *text)
 {
   g_autofree char *lower = g_utf8_strdown (text, -1);
-  g_autoptr(GString) folded = g_string_new (lower);
+  g_autoptr (GString) folded = g_string_new (lower);
 
   g_string_replace (folded, "\302\240", " ", 0);
   g_string_replace (folded, "\t", " ", 0);

@@ -114,9 +114,9 @@ choose_style (HmQuantityRange range, HmUnit unit, int decimals)
   double low = hm_quantity_in (range.low, style.unit), high = hm_quantity_in (range.high, style.unit);
   if (decimals >= 0)
     return style;
+  style.is_shortest = style.unit == HM_UNIT_NONE || decimals == HM_DECIMALS_SHORTEST;
   style.decimals = MAX (count_bench_decimals (low, style.unit), count_bench_decimals (high, style.unit));
   style.is_fraction = style.unit == HM_UNIT_INCH && is_64th_inch (low) && is_64th_inch (high);
-  style.is_shortest = style.unit == HM_UNIT_NONE;
   return style;
 }
 

@@ -88,6 +88,9 @@ typedef enum { HM_UNIT_SYSTEM_INCH_FIRST, HM_UNIT_SYSTEM_METRIC_FIRST } HmUnitSy
 typedef struct { const char *decimal_point; HmUnitSystem system; } HmFormat;
 extern const HmFormat hm_format_default;   /* point, inch first */
 
+/** For @decimals: no more digits than the value has (a limit as it was written down: "12.4 V", "150 A"). */
+#define HM_DECIMALS_SHORTEST (-2)
+
 /**
  * hm_quantity_format:
  * @unit: the unit to write it in; HM_UNIT_NONE for the one it was typed in

@@ -106,4 +106,12 @@ typedef struct {
   HmProvenance provenance;
 } HmPassRow;
 
+typedef enum { HM_SPECIAL_SPARK_PLUG, HM_SPECIAL_GASKET, HM_SPECIAL_PLASTIC, HM_SPECIAL_TAPER } HmSpecialJoint;
+
+/**
+ * HmSpecialRow: special-joints.csv, a joint whose torque does not follow from thread, class and friction.
+ * @torque: as hm_torque_basis_parse() reads it: a class range, "hand" or "manual"
+ */
+typedef struct { HmSpecialJoint joint; const char *name, *torque; HmProvenance provenance; } HmSpecialRow;
+
 G_END_DECLS

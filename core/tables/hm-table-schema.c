@@ -13,6 +13,7 @@ static const char * const series_words[] = { "metric coarse", "metric fine", "UN
 static const char * const use_words[] = { "usual", "occasional", "rare", NULL };
 static const char * const head_words[] = { "hex bolt", "hex nut", "flange bolt", "flange nut", "machine screw",
                                            "machine nut", "washer screw", "socket cap", "button", "set screw", NULL };
+static const char * const special_words[] = { "spark plug", "gasket joint", "plastic", "taper fit", NULL };
 static const char * const side_words[] = { "internal", "external", NULL };
 
 #define COLUMN(row, field, name, kind) { name, HM_COLUMN_##kind, G_STRUCT_OFFSET (row, field), FALSE, NULL }
@@ -120,6 +121,14 @@ static const HmColumn pass_columns[] = {
   END
 };
 
+static const HmColumn special_columns[] = {
+  WORD (HmSpecialRow, joint, "joint", special_words),
+  COLUMN (HmSpecialRow, name, "name", TEXT),
+  COLUMN (HmSpecialRow, torque, "torque", TEXT),
+  COLUMN (HmSpecialRow, provenance, "provenance", PROVENANCE),
+  END
+};
+
 const HmTableSchema hm_table_schemas[] = {
   { "threads", sizeof (HmThreadRow), thread_columns },
   { "hex-heads", sizeof (HmHexRow), hex_columns },
@@ -130,6 +139,7 @@ const HmTableSchema hm_table_schemas[] = {
   { "holes", sizeof (HmHoleRow), hole_columns },
   { "shear", sizeof (HmShearRow), shear_columns },
   { "passes", sizeof (HmPassRow), pass_columns },
+  { "special-joints", sizeof (HmSpecialRow), special_columns },
   { NULL, 0, NULL }
 };
 

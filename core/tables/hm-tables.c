@@ -7,7 +7,7 @@
 #include <string.h>
 
 enum { TABLE_THREADS, TABLE_HEX, TABLE_OPENINGS, TABLE_HEXALOBULAR, TABLE_STRENGTH, TABLE_FRICTION, TABLE_HOLES,
-       TABLE_SHEAR, TABLE_PASSES, N_TABLES };
+       TABLE_SHEAR, TABLE_PASSES, TABLE_SPECIALS, N_TABLES };
 
 struct _HmTables
 {
@@ -17,7 +17,7 @@ struct _HmTables
 };
 
 const char * const hm_tables_names[] = { "threads", "hex-heads", "openings", "hexalobular", "strength", "friction",
-                                         "holes", "shear", "passes", NULL };
+                                         "holes", "shear", "passes", "special-joints", NULL };
 
 G_DEFINE_QUARK (hm-tables-error-quark, hm_tables_error)
 
@@ -167,4 +167,10 @@ const HmPassRow *
 hm_tables_get_passes (const HmTables *self, gsize *n_rows)
 {
   return get_rows (self, TABLE_PASSES, n_rows);
+}
+
+const HmSpecialRow *
+hm_tables_get_specials (const HmTables *self, gsize *n_rows)
+{
+  return get_rows (self, TABLE_SPECIALS, n_rows);
 }

@@ -18,7 +18,7 @@ GQuark hm_tables_error_quark (void);
 
 /**
  * The tables there are, by file stem, NULL-terminated: "threads", "hex-heads", "openings", "hexalobular", "strength",
- * "friction", "holes", "shear", "passes".
+ * "friction", "holes", "shear", "passes", "special-joints".
  */
 extern const char * const hm_tables_names[];
 
@@ -45,5 +45,6 @@ const HmFrictionRow    *hm_tables_get_friction    (const HmTables *self, gsize *
 const HmHoleRow        *hm_tables_get_holes       (const HmTables *self, gsize *n_rows);
 const HmShearRow       *hm_tables_get_shear       (const HmTables *self, gsize *n_rows);
 const HmPassRow        *hm_tables_get_passes      (const HmTables *self, gsize *n_rows);
+const HmSpecialRow     *hm_tables_get_specials    (const HmTables *self, gsize *n_rows);
 
 G_END_DECLS

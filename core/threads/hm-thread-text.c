@@ -244,7 +244,7 @@ hm_thread_parse (const char *text, const HmTables *tables, HmThread *out, GError
 
   g_return_val_if_fail (text != NULL && out != NULL, FALSE);
   if (!g_utf8_validate (text, -1, NULL))
-    return refuse (text, HM_THREAD_ERROR_SYNTAX, "is not readable text (UTF-8)", error);
+    return refuse (text, HM_THREAD_ERROR_SYNTAX, "is not readable text (UTF-8); write M8, M8 × 1.25, 1/4-20 or No.10-24", error);
   folded = normalize (text);
   while (take_suffixes (folded, &parsed.left_hand, &is_pipe))
     ;
@@ -255,7 +255,7 @@ hm_thread_parse (const char *text, const HmTables *tables, HmThread *out, GError
   if (is_bare && !find_coarse (tables, &parsed))
     return refuse (text, HM_THREAD_ERROR_RANGE, "has no coarse pitch in the table; write the pitch too, as M8 × 1.25", error);
   if (!is_in_range (&parsed))
-    return refuse (text, HM_THREAD_ERROR_RANGE, "reads as a thread, but no tap cuts that size", error);
+    return refuse (text, HM_THREAD_ERROR_RANGE, "reads as a thread, but no tap cuts that size; write M8, M8 × 1.25, 1/4-20 or No.10-24", error);
   *out = parsed;
   return TRUE;
 }

@@ -13,6 +13,12 @@ lever_ratio (HmLength lever, HmLength adapter, double angle_degrees, double *rat
 {
   double reach = lever.mm + adapter.mm * cos (angle_degrees * G_PI / 180.0);
 
+  if (!(angle_degrees >= 0.0 && angle_degrees <= 180.0))
+    {
+      g_set_error_literal (error, HM_ADAPTER_ERROR, HM_ADAPTER_ERROR_ANGLE,
+                           "the angle of an adapter is from 0 (straight ahead) to 180 degrees (pointing back)");
+      return FALSE;
+    }
   if (!(lever.mm > 0.0) || !(adapter.mm >= 0.0) || !(reach > SHORTEST_SHARE * lever.mm))
     {
       g_set_error_literal (error, HM_ADAPTER_ERROR, HM_ADAPTER_ERROR_LEVER,

@@ -226,3 +226,10 @@ hm_sequence_passes (const HmTables *tables, const char *scheme, gsize *n_passes)
   *n_passes = count;
   return count > 0 ? &rows[first] : NULL;
 }
+
+HmTorque
+hm_sequence_pass_torque (const HmPassRow *pass, HmTorque full)
+{
+  g_return_val_if_fail (pass != NULL, full);
+  return (HmTorque) { pass->share * full.newton_metres };
+}

@@ -45,4 +45,7 @@ void hm_sequence_order (const HmSequence *self, guint *order);
  */
 const HmPassRow *hm_sequence_passes (const HmTables *tables, const char *scheme, gsize *n_passes);
 
+/** hm_sequence_pass_torque: what the wrench is set to in a pass; @full is the final torque. */
+HmTorque hm_sequence_pass_torque (const HmPassRow *pass, HmTorque full);
+
 G_END_DECLS

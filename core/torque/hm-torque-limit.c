@@ -1,10 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hm-torque-limit.h"
 
-#include "hm-strip.h"
-
-/* Judgements, common practice, no source: the engaged length is not known, one and a half diameters is taken; the hole
- * has to hold more than the bolt pulls, in plastic twice as much because it creeps. */
+/* Judgements, common practice, no source: where the engaged length is not known, one and a half diameters is taken; the
+ * hole has to hold more than the bolt pulls, in plastic twice as much because it creeps. */
 #define ENGAGED_DIAMETERS 1.5
 #define METAL_RESERVE 1.25
 #define PLASTIC_RESERVE 2.0
@@ -18,41 +16,63 @@ is_aluminium (HmMaterial material)
   return material == HM_MATERIAL_ALUMINIUM_CAST || material == HM_MATERIAL_ALUMINIUM_DIE_CAST;
 }
 
-static HmProvenance
-source_of (HmMaterial material, gboolean stripping_governs)
+static HmTorqueLimit
+limit_of (HmMaterial material, gboolean engaged_is_known, gboolean stripping_governs)
 {
   const char *source = "from thread, strength class and friction";
+  HmTorqueGoverns governs = HM_GOVERNS_PROOF;
 
   if (stripping_governs)
-    source = "from what the thread in the hole holds over one and a half diameters, and friction";
+    {
+      governs = HM_GOVERNS_STRIPPING;
+      source = engaged_is_known ? "from what the thread in the hole holds over the engaged length, and friction"
+                                : "from what the thread in the hole holds over one and a half diameters, and friction";
+    }
   else if (is_aluminium (material))
-    source = "from thread, strength class and friction, less 30 % into aluminium (TM 9-6115-604-34)";
-  return (HmProvenance) { HM_PROVENANCE_COMPUTED, source };
+    {
+      governs = HM_GOVERNS_ALUMINIUM;
+      source = "from thread, strength class and friction, less 30 % into aluminium (TM 9-6115-604-34)";
+    }
+  return (HmTorqueLimit) { governs, { HM_PROVENANCE_COMPUTED, source } };
+}
+
+HmLength
+hm_torque_limit_engaged (const HmThread *thread, HmLength engaged)
+{
+  return engaged.mm > 0.0 ? engaged : (HmLength) { ENGAGED_DIAMETERS * thread->major.mm };
+}
+
+/* What the thread in the hole may be pulled with. */
+static double
+held_newtons (const HmTables *tables, const HmThread *thread, HmMaterial into, HmLength engaged, HmStress shear)
+{
+  double reserve = into == HM_MATERIAL_PLASTIC ? PLASTIC_RESERVE : METAL_RESERVE;
+  HmStripAreas areas = hm_strip_areas (thread, hm_thread_usual_class (thread->form, FALSE),
+                                       hm_thread_usual_class (thread->form, TRUE),
+                                       hm_torque_limit_engaged (thread, engaged), tables);
+
+  return shear.megapascals / reserve * areas.hole_mm2;
 }
 
 gboolean
-hm_torque_limit_preload (const HmTables *tables, const HmFastener *fastener, HmForce *preload,
-                         HmProvenance *provenance, GError **error)
+hm_torque_limit_preload (const HmTables *tables, const HmThread *thread, HmMaterial into, HmLength engaged,
+                         HmForce *preload, HmTorqueLimit *out, GError **error)
 {
-  const HmThread *thread = &fastener->thread;
-  HmLength engaged = { ENGAGED_DIAMETERS * thread->major.mm };
-  double reserve = fastener->into == HM_MATERIAL_PLASTIC ? PLASTIC_RESERVE : METAL_RESERVE;
-  const HmShearRow *shear = hm_strip_find_shear (tables, fastener->into);
+  const HmShearRow *shear = hm_strip_find_shear (tables, into);
+  gboolean outlasts = into == HM_MATERIAL_STEEL && engaged.mm <= 0.0;   /* a steel nut or hole of the bolt's class */
   double holds;
 
   if (shear == NULL || shear->low.megapascals <= 0.0)
     {
       g_set_error (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE,
-                   "the table of shear strengths has no row for “%s”", hm_material_name (fastener->into));
+                   "the table of shear strengths has no row for “%s”", hm_material_name (into));
       return FALSE;
     }
-  holds = shear->low.megapascals / reserve
-          * hm_strip_areas (thread, hm_thread_usual_class (thread->form, FALSE),
-                            hm_thread_usual_class (thread->form, TRUE), engaged, tables).hole_mm2;
-  if (is_aluminium (fastener->into))
+  holds = held_newtons (tables, thread, into, engaged, shear->low);
+  if (is_aluminium (into))
     preload->newtons *= ALUMINIUM_SHARE;
-  *provenance = source_of (fastener->into, fastener->into != HM_MATERIAL_STEEL && holds < preload->newtons);
-  if (fastener->into != HM_MATERIAL_STEEL)   /* a steel nut or hole of its class outlasts the bolt */
+  *out = limit_of (into, engaged.mm > 0.0, !outlasts && holds < preload->newtons);
+  if (!outlasts)
     preload->newtons = MIN (preload->newtons, holds);
   return TRUE;
 }

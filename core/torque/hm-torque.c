@@ -5,9 +5,6 @@
 
 #include <string.h>
 
-/* Preload of a joint that is taken apart again, as a share of proof load (Shigley: 75 % reused, 90 % permanent). */
-#define REUSED_SHARE_OF_PROOF 0.75
-
 #define SIZE_SLACK_MM 1e-3   /* a fraction of an inch in millimetres is not exact */
 
 G_DEFINE_QUARK (hm-torque-error-quark, hm_torque_error)
@@ -114,6 +111,7 @@ compute (const HmTables *tables, const HmFastener *fastener, HmTorqueAnswer *out
 {
   HmStress proof;
   HmForce preload;
+  HmTorqueLimit limit;
   const HmThread *thread = &fastener->thread;
   const HmFrictionRow *friction = hm_torque_find_friction (tables, fastener->friction);
 
@@ -130,9 +128,10 @@ compute (const HmTables *tables, const HmFastener *fastener, HmTorqueAnswer *out
     }
   if (!hm_torque_proof_stress (tables, fastener->strength, thread, &proof, error))
     return FALSE;
-  preload = hm_torque_preload (thread, proof, REUSED_SHARE_OF_PROOF);
-  if (!hm_torque_limit_preload (tables, fastener, &preload, &out->provenance, error))
+  preload = hm_torque_preload (thread, proof, hm_tightening_share_usual);
+  if (!hm_torque_limit_preload (tables, thread, fastener->into, (HmLength) { 0.0 }, &preload, &limit, error))
     return FALSE;
+  out->provenance = limit.provenance;
   out->low = hm_torque_from_nut_factor (thread, preload, friction->nut_factor_low);
   out->target = hm_torque_from_nut_factor (thread, preload, friction->nut_factor);
   out->high = hm_torque_from_nut_factor (thread, preload, friction->nut_factor_high);
@@ -140,10 +139,10 @@ compute (const HmTables *tables, const HmFastener *fastener, HmTorqueAnswer *out
 }
 
 static void
-take_range (const HmFastener *fastener, HmTorqueAnswer *out)
+take_range (const HmQuantityRange *range, HmTorqueAnswer *out)
 {
-  double low = hm_quantity_in (fastener->torque.low, HM_UNIT_NEWTON_METRE);
-  double high = hm_quantity_in (fastener->torque.high, HM_UNIT_NEWTON_METRE);
+  double low = hm_quantity_in (range->low, HM_UNIT_NEWTON_METRE);
+  double high = hm_quantity_in (range->high, HM_UNIT_NEWTON_METRE);
 
   out->low.newton_metres = low;
   out->target.newton_metres = (low + high) / 2.0;
@@ -161,7 +160,40 @@ hm_torque_for_fastener (const HmTables *tables, const HmFastener *fastener, HmTo
   if (fastener->torque_basis == HM_TORQUE_COMPUTED && !compute (tables, fastener, &answer, error))
     return FALSE;
   if (fastener->torque_basis == HM_TORQUE_RANGE)
-    take_range (fastener, &answer);
+    take_range (&fastener->torque, &answer);
+  *out = answer;
+  return TRUE;
+}
+
+gboolean
+hm_torque_from_range (const HmQuantityRange *range, HmProvenance provenance, HmTorqueAnswer *out, GError **error)
+{
+  HmTorqueAnswer answer = { .basis = HM_TORQUE_RANGE, .provenance = provenance };
+
+  g_return_val_if_fail (range != NULL && out != NULL, FALSE);
+  take_range (range, &answer);
+  if (!(answer.low.newton_metres > 0.0))
+    {
+      g_set_error_literal (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE,
+                           "a torque is above zero; write it with its unit, as in “24 N·m” or “16-20 lbf·ft”");
+      return FALSE;
+    }
+  *out = answer;
+  return TRUE;
+}
+
+gboolean
+hm_torque_for_special (const HmSpecialRow *row, HmTorqueAnswer *out, GError **error)
+{
+  HmTorqueAnswer answer = { 0 };
+  HmQuantityRange range = { 0 };
+
+  g_return_val_if_fail (row != NULL && out != NULL, FALSE);
+  if (!hm_torque_basis_parse (row->torque, &answer.basis, &range, error))
+    return FALSE;
+  if (answer.basis == HM_TORQUE_RANGE)
+    take_range (&range, &answer);
+  answer.provenance = row->provenance;
   *out = answer;
   return TRUE;
 }

@@ -27,6 +27,13 @@ typedef struct {
  */
 gboolean hm_torque_for_fastener (const HmTables *tables, const HmFastener *fastener, HmTorqueAnswer *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/** hm_torque_from_range: an answer from torques that are given. %FALSE with %HM_TORQUE_ERROR when one is not above zero. */
+gboolean hm_torque_from_range (const HmQuantityRange *range, HmProvenance provenance, HmTorqueAnswer *out,
+                               GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+/** hm_torque_for_special: the class range of a joint that theory does not cover, or by hand, or the manual only. */
+gboolean hm_torque_for_special (const HmSpecialRow *row, HmTorqueAnswer *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
 /** hm_torque_proof_stress: proof strength of a property class or SAE grade at this size; ISO 898-1, SAE J429. */
 gboolean hm_torque_proof_stress (const HmTables *tables, const char *strength, const HmThread *thread, HmStress *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 

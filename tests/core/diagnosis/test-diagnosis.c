@@ -14,8 +14,8 @@
 #include "hm-diagnosis.h"
 
 #define MOST_STEPS 150u
-#define SIMULATED_JOBS 400u
-#define RANDOM_WALKS 60u
+#define SIMULATED_JOBS 150u
+#define RANDOM_WALKS 25u
 
 typedef struct { HmKnowledge *knowledge; const char *complaint, *layout; } Place;
 

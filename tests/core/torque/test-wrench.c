@@ -86,6 +86,22 @@ wrench_is_chosen (void **state)
 }
 
 static void
+angle_beyond_a_half_turn_is_refused (void **state)
+{
+  static const double angles[] = { -1.0, 180.5, 400.0, NAN };
+  HmTorque out = { -1.0 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (angles); i++)
+    {
+      g_autoptr (GError) error = NULL;
+
+      assert_false (hm_adapter_setting ((HmTorque) { 10.0 }, (HmLength) { 300.0 }, (HmLength) { 50.0 }, angles[i], &out, &error));
+      assert_true (g_error_matches (error, HM_ADAPTER_ERROR, HM_ADAPTER_ERROR_ANGLE));
+      assert_true (out.newton_metres < 0.0);
+    }
+}
+
+static void
 empty_drawer_has_no_wrench (void **state)
 {
   assert_int_equal (hm_wrench_choose (NULL, 0, (HmTorque) { 10.0 }).index, -1);
@@ -99,6 +115,7 @@ main (void)
   HM_TEST_SUITE_ADD_ROWS (suite, adapter_rows, setting_matches_source);
   HM_TEST_SUITE_ADD_ROWS (suite, lever_rows, lever_is_refused);
   HM_TEST_SUITE_ADD_ROWS (suite, wrench_rows, wrench_is_chosen);
+  hm_test_suite_add (suite, "an angle beyond a half turn is refused", angle_beyond_a_half_turn_is_refused, NULL);
   hm_test_suite_add (suite, "an empty drawer has no wrench", empty_drawer_has_no_wrench, NULL);
   return hm_test_suite_run (suite, "wrench");
 }
