@@ -147,21 +147,31 @@ append_unsure (HmDiagnosis *self)
       g_array_append_val (self->ranked, plans[i]);
 }
 
-void
-hm_diagnosis_recompute (HmDiagnosis *self)
+/* The next steps, worked out when first asked for: much of what changes a trail needs none. */
+static GArray *
+ranked (HmDiagnosis *self)
 {
   guint n;
 
+  if (self->ranked->len > 0)
+    return self->ranked;
+  g_array_set_size (self->ranked, HM_MODEL_MAX_CHECKS + 2 * HM_MODEL_MAX_CAUSES + 1);
+  n = hm_planner_rank (self->planner, &self->belief, (HmPlan *) (gpointer) self->ranked->data, self->ranked->len);
+  g_array_set_size (self->ranked, n);
+  append_unsure (self);
+  return self->ranked;
+}
+
+void
+hm_diagnosis_recompute (HmDiagnosis *self)
+{
   hm_diagnosis_list_events (self);
   g_array_set_size (self->steps, self->events->len);
   hm_belief_compute (self->model, (const HmEvidence *) (gpointer) self->events->data, self->events->len, &self->belief,
                      (HmBeliefStep *) (gpointer) self->steps->data);
   hm_diagnosis_charge (self);
   self->belief.open = self->open;
-  g_array_set_size (self->ranked, HM_MODEL_MAX_CHECKS + 2 * HM_MODEL_MAX_CAUSES + 1);
-  n = hm_planner_rank (self->planner, &self->belief, (HmPlan *) (gpointer) self->ranked->data, self->ranked->len);
-  g_array_set_size (self->ranked, n);
-  append_unsure (self);
+  g_array_set_size (self->ranked, 0);
 }
 
 HmPhase
@@ -185,14 +195,14 @@ const HmPlan *
 hm_diagnosis_get_advice (HmDiagnosis *self)
 {
   g_return_val_if_fail (HM_IS_DIAGNOSIS (self), NULL);
-  return &g_array_index (self->ranked, HmPlan, 0);
+  return &g_array_index (ranked (self), HmPlan, 0);
 }
 
 guint
 hm_diagnosis_get_ranked (HmDiagnosis *self, const HmPlan **out)
 {
   g_return_val_if_fail (HM_IS_DIAGNOSIS (self) && out != NULL, 0);
-  *out = (const HmPlan *) (gpointer) self->ranked->data;
+  *out = (const HmPlan *) (gpointer) ranked (self)->data;
   return self->ranked->len;
 }
 
@@ -200,7 +210,7 @@ const HmPlan *
 hm_diagnosis_get_runner_up (HmDiagnosis *self)
 {
   g_return_val_if_fail (HM_IS_DIAGNOSIS (self), NULL);
-  return self->ranked->len > 1 ? &g_array_index (self->ranked, HmPlan, 1) : NULL;
+  return ranked (self)->len > 1 ? &g_array_index (self->ranked, HmPlan, 1) : NULL;
 }
 
 double

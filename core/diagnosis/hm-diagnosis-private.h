@@ -26,7 +26,7 @@ struct _HmDiagnosis
   GArray *event_sources;     /* HmReason without decibans: where each event comes from */
   GArray *steps;             /* HmBeliefStep beside each event */
   HmBelief belief;
-  GArray *ranked;            /* HmPlan, best first */
+  GArray *ranked;            /* HmPlan, best first; empty until somebody asks */
   HmAccessSet open;
   HmDuration spent;
 };

@@ -3,6 +3,7 @@
 #include "hm-access.h"
 #include "hm-knowledge.h"
 #include "hm-planner.h"
+#include "hm-translate.h"
 G_BEGIN_DECLS
 
 /*
@@ -121,9 +122,6 @@ HmDiagnosis *hm_diagnosis_new_from_json (HmKnowledge *knowledge, const char *jso
 /* Texts the person put in place of the generated ones: "complaint", "cause", "correction". NULL takes one back. */
 void        hm_diagnosis_set_text (HmDiagnosis *self, const char *id, const char *text);
 const char *hm_diagnosis_get_text (HmDiagnosis *self, const char *id);      /* borrowed; NULL when the generated one stands */
-
-/** HmTranslate: looks up one English text of the knowledge; returns a borrowed string, never NULL. */
-typedef const char *(*HmTranslate) (const char *english);
 
 /**
  * HmWriteUp: complaint, cause, correction: the trade's order. @look_also: other parts to look at before it goes out;

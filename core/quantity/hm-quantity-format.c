@@ -58,7 +58,8 @@ write_digits (double value, const char *ascii_format, const HmFormat *format)
   char buffer[DBL_MAX_10_EXP + MAX_DECIMALS + 4];
   g_auto(GStrv) parts = NULL;
   g_autofree char *digits = NULL;
-  g_ascii_formatd (buffer, sizeof buffer, ascii_format, fabs (value));
+  /* a half is rounded up as people do, though its nearest binary number may lie below it (9.525 mm) */
+  g_ascii_formatd (buffer, sizeof buffer, ascii_format, fabs (value) * (1 + 4 * DBL_EPSILON));
   parts = g_strsplit (buffer, ".", 2);
   digits = g_strjoinv (format->decimal_point, parts);
   return g_strconcat (value < 0 && strpbrk (buffer, "123456789") != NULL ? MINUS : "", digits, NULL);
@@ -166,7 +167,7 @@ hm_quantity_range_format (HmQuantityRange self, HmUnit unit, int decimals, const
   g_return_val_if_fail (self.low.kind == self.high.kind && (guint) self.low.kind < HM_QUANTITY_N_KINDS, g_strdup (""));
   g_return_val_if_fail (isfinite (self.low.value) && isfinite (self.high.value), g_strdup (""));
   g_return_val_if_fail (hm_unit_fits_kind (unit, self.low.kind), g_strdup (""));
-  g_return_val_if_fail (decimals >= -1 && decimals <= MAX_DECIMALS, g_strdup (""));
+  g_return_val_if_fail (decimals >= HM_DECIMALS_SHORTEST && decimals <= MAX_DECIMALS, g_strdup (""));
   style = choose_style (self, unit, decimals);
   low = write_end (self.low, style, format);
   high = write_end (self.high, style, format);

@@ -44,12 +44,13 @@ round_to_r40 (double value)
     3.15, 3.35, 3.55, 3.75, 4.00, 4.25, 4.50, 4.75, 5.00, 5.30, 5.60, 6.00, 6.30, 6.70, 7.10, 7.50, 8.00, 8.50, 9.00, 9.50,
     10.0
   };
-  double decade = pow (10.0, floor (log10 (value))), best = decade;
+  double decade = pow (10.0, floor (log10 (value)));
+  gsize above = 1;
 
-  for (gsize i = 0; i < G_N_ELEMENTS (r40); i++)
-    if (fabs (log (r40[i] * decade / value)) < fabs (log (best / value)))
-      best = r40[i] * decade;
-  return best;
+  while (above < G_N_ELEMENTS (r40) - 1 && r40[above] * decade < value)
+    above++;
+  /* the middle by ratio is the geometric mean */
+  return (value / decade * (value / decade) > r40[above - 1] * r40[above] ? r40[above] : r40[above - 1]) * decade;
 }
 
 /* ISO 965-1 takes the geometric mean of the span of diameters that the thread falls in. */
@@ -75,7 +76,8 @@ static void
 metric_external (const HmThread *self, HmThreadLimits *out)
 {
   double p = self->pitch.mm, d = self->major.mm;
-  double deviation = round (15.0 + 11.0 * p) * MM_PER_MICROMETRE;   /* fundamental deviation g */
+  /* fundamental deviation g, to the nearest R40 number and then to whole micrometres, half to even as ISO 965-1 tables it */
+  double deviation = rint (round_to_r40 (15.0 + 11.0 * p)) * MM_PER_MICROMETRE;
   double major_tolerance = round_to_r40 (180.0 * pow (p, 2.0 / 3.0) - 3.15 / sqrt (p)) * MM_PER_MICROMETRE;
   double pitch_tolerance = round_to_r40 (metric_pitch_tolerance (p, d) * 1000.0) * MM_PER_MICROMETRE;
 

@@ -13,6 +13,11 @@ const double hm_tightening_share_low = 0.3;
 const double hm_tightening_share_usual = 0.75;
 const double hm_tightening_share_high = 0.9;
 
+const double hm_tightening_nut_factor_low = 0.05;
+const double hm_tightening_nut_factor_high = 1.0;
+const double hm_tightening_mu_low = 0.01;
+const double hm_tightening_mu_high = 1.0;
+
 #define LONGEST_ENGAGED_DIAMETERS 10.0   /* longer is a slip of the finger */
 #define FLANGE_DIAMETERS 1.95            /* outside of a flange's bearing face; common practice, no source */
 #define SCALE_MARGIN 1.12                /* room past the highest mark of the scale */
@@ -22,7 +27,7 @@ const double hm_tightening_share_high = 0.9;
 /* What the tables say of a question. */
 typedef struct {
   const HmStrengthRow *strength;
-  const HmFrictionRow *friction;
+  HmFrictionRow friction;          /* or what the question gives in its place */
   const HmShearRow *shear;
 } Rows;
 
@@ -49,15 +54,14 @@ check_question (const HmTighteningQuestion *question, GError **error)
 static gboolean
 find_rows (const HmTables *tables, const HmTighteningQuestion *question, Rows *out, GError **error)
 {
-  out->friction = hm_torque_find_friction (tables, question->friction);
   out->shear = hm_strip_find_shear (tables, question->into);
   out->strength = hm_torque_find_strength (tables, question->strength, &question->thread, error);
-  if (out->strength == NULL)
+  if (out->strength == NULL || !hm_tightening_find_friction (tables, question, &out->friction, error))
     return FALSE;
-  if (out->friction != NULL && out->shear != NULL && out->shear->low.megapascals > 0.0)
+  if (out->shear != NULL && out->shear->low.megapascals > 0.0)
     return TRUE;
   g_set_error (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE, "the tables have no row for “%s”",
-               out->friction == NULL ? hm_friction_name (question->friction) : hm_material_name (question->into));
+               hm_material_name (question->into));
   return FALSE;
 }
 
@@ -92,19 +96,108 @@ find_head (const HmTables *tables, const HmThread *thread, HmHead *out)
 }
 
 static gboolean
-make_joint (const HmTables *tables, const HmTighteningQuestion *question, double mu, HmJoint *out)
+make_joint (const HmTables *tables, const HmTighteningQuestion *question, HmJoint *out)
 {
   const HmHoleRow *holes = hm_thread_find_holes (&question->thread, tables);
   HmHead head;
 
   if (!find_head (tables, &question->thread, &head))
     return FALSE;
-  *out = hm_joint_for_hex (&question->thread, &head, mu, tables);
+  *out = hm_joint_for_hex (&question->thread, &head, hm_tightening_mu_low, tables);
   if (question->seat == HM_SEAT_FLANGE)
     out->bearing_outer.mm = FLANGE_DIAMETERS * question->thread.major.mm;
   if (question->seat == HM_SEAT_WASHER && holes != NULL && holes->close.mm > 0.0)
     out->bearing_inner = holes->close;   /* ISO 7089: the hole of a washer is the close clearance hole */
   return out->bearing_outer.mm > out->bearing_inner.mm;
+}
+
+static double
+nut_factor_at (const HmJoint *joint, double mu_thread, double mu_bearing)
+{
+  HmJoint changed = *joint;
+
+  changed.mu_thread = mu_thread;
+  changed.mu_bearing = mu_bearing;
+  return hm_joint_nut_factor (&changed);
+}
+
+/* The friction, alike in thread and under the head, with which the long form gives this nut factor; 0 or less if none does. */
+static double
+mu_from_nut_factor (const HmJoint *joint, double nut_factor)
+{
+  double none = nut_factor_at (joint, 0.0, 0.0);
+
+  return (nut_factor - none) / (nut_factor_at (joint, 1.0, 1.0) - none);
+}
+
+static gboolean
+check_friction (const HmTighteningQuestion *question, GError **error)
+{
+  double mu_least = MIN (question->mu_thread, question->mu_bearing), mu_most = MAX (question->mu_thread, question->mu_bearing);
+
+  if (question->nut_factor != 0.0 && !(question->nut_factor >= hm_tightening_nut_factor_low
+                                       && question->nut_factor <= hm_tightening_nut_factor_high))
+    g_set_error (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE, "the nut factor is between %.2f and %.0f",
+                 hm_tightening_nut_factor_low, hm_tightening_nut_factor_high);
+  else if ((mu_least != 0.0 || mu_most != 0.0) && !(mu_least >= hm_tightening_mu_low && mu_most <= hm_tightening_mu_high))
+    g_set_error (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE,
+                 "the coefficients of friction, in the thread and under the head, are between %.2f and %.0f", hm_tightening_mu_low,
+                 hm_tightening_mu_high);
+  else if (question->nut_factor != 0.0 && mu_most != 0.0)
+    g_set_error_literal (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE,
+                         "either a nut factor or coefficients of friction are accepted, not both");
+  else
+    return TRUE;
+  return FALSE;
+}
+
+static gboolean
+find_surface (const HmTables *tables, HmFriction state, HmFrictionRow *out, GError **error)
+{
+  const HmFrictionRow *row = hm_torque_find_friction (tables, state);
+
+  if (row != NULL)
+    *out = *row;
+  else
+    g_set_error (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE, "the tables have no row for “%s”",
+                 hm_friction_name (state));
+  return row != NULL;
+}
+
+gboolean
+hm_tightening_find_friction (const HmTables *tables, const HmTighteningQuestion *question, HmFrictionRow *out, GError **error)
+{
+  HmFrictionRow given = { .nut_factor = question->nut_factor, .mu = question->mu_thread };
+  HmJoint joint;
+  gboolean has_joint;
+
+  g_return_val_if_fail (tables != NULL && out != NULL, FALSE);
+  if (!check_friction (question, error))
+    return FALSE;
+  if (question->nut_factor <= 0.0 && question->mu_thread <= 0.0)
+    return find_surface (tables, question->friction, out, error);
+  has_joint = make_joint (tables, question, &joint);
+  if (question->nut_factor > 0.0)
+    {
+      given.mu = has_joint ? MAX (0.0, mu_from_nut_factor (&joint, question->nut_factor)) : 0.0;
+      given.provenance = (HmProvenance) { HM_PROVENANCE_COMPUTED, "the nut factor that is given" };
+    }
+  else if (has_joint)
+    {
+      given.nut_factor = nut_factor_at (&joint, question->mu_thread, question->mu_bearing);
+      given.provenance = (HmProvenance) { HM_PROVENANCE_COMPUTED,
+                                          "from the friction that is given, long form of ISO 16047 and VDI 2230, hexagon head" };
+    }
+  else
+    {
+      g_set_error_literal (error, HM_TORQUE_ERROR, HM_TORQUE_ERROR_NOT_COMPUTABLE,
+                           "no hexagon head is listed for this thread, so coefficients of friction give no torque; give a nut factor");
+      return FALSE;
+    }
+  given.nut_factor_low = given.nut_factor_high = given.nut_factor;
+  given.mu_low = given.mu_high = given.mu;
+  *out = given;
+  return TRUE;
 }
 
 static void
@@ -139,16 +232,17 @@ set_strength (const HmTables *tables, const HmTighteningQuestion *question, cons
   self->proof_share = self->preload.newtons / self->proof_load.newtons;
   self->proof_share_high = self->preload_high.newtons / self->proof_load.newtons;
   self->yield = rows->strength->yield;
+  self->proof = rows->strength->proof;
   self->strength_provenance = rows->strength->provenance;
   self->engaged = hm_torque_limit_engaged (thread, question->engaged);
   self->engaged_is_known = question->engaged.mm > 0.0;
   self->needed = hm_strip_engagement (thread, breaks, rows->shear->low, tables);
-  self->shear_provenance = rows->shear->provenance;
   if (self->engaged_is_known || question->into != HM_MATERIAL_STEEL)
     {
       HmStripCheck check = hm_strip_check (thread, self->engaged, rows->strength, rows->shear->low, tables);
 
       self->strip_load.newtons = MIN (check.hole_strips.newtons, check.bolt_strips.newtons);
+      self->strip_margin = self->strip_load.newtons / self->preload.newtons;
       self->weakest = check.weakest;
     }
 }
@@ -161,12 +255,17 @@ complete (const HmTables *tables, const HmTighteningQuestion *question, const Ro
   double scatter = hm_tightening_scatter (HM_TIGHTEN_TORQUE_WRENCH, self->target);
   HmJoint joint;
 
-  self->friction_provenance = rows->friction->provenance;
-  self->preload_low.newtons = newtons_from (thread, self->target.newton_metres * (1.0 - scatter), rows->friction->nut_factor_high);
-  self->preload_high.newtons = newtons_from (thread, self->target.newton_metres * (1.0 + scatter), rows->friction->nut_factor_low);
+  self->friction_provenance = rows->friction.provenance;
+  self->nut_factor_low = rows->friction.nut_factor_low;
+  self->nut_factor = rows->friction.nut_factor;
+  self->nut_factor_high = rows->friction.nut_factor_high;
+  self->preload_low.newtons = newtons_from (thread, self->target.newton_metres * (1.0 - scatter), rows->friction.nut_factor_high);
+  self->preload_high.newtons = newtons_from (thread, self->target.newton_metres * (1.0 + scatter), rows->friction.nut_factor_low);
   set_strength (tables, question, rows, self);
-  if (!make_joint (tables, question, rows->friction->mu, &joint))
+  if (rows->friction.mu <= 0.0 || !make_joint (tables, question, &joint))
     return;
+  joint.mu_thread = rows->friction.mu;
+  joint.mu_bearing = question->mu_bearing > 0.0 ? question->mu_bearing : rows->friction.mu;
   set_long_form (self, &joint);
   self->stress = hm_joint_equivalent_stress (&joint, self->preload);
   if (self->yield.megapascals <= 0.0)
@@ -190,9 +289,9 @@ hm_tightening_work_out (const HmTables *tables, const HmTighteningQuestion *ques
     return FALSE;
   self.governs = limit.governs;
   self.provenance = limit.provenance;
-  self.low = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction->nut_factor_low);
-  self.target = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction->nut_factor);
-  self.high = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction->nut_factor_high);
+  self.low = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction.nut_factor_low);
+  self.target = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction.nut_factor);
+  self.high = hm_torque_from_nut_factor (&question->thread, self.preload, rows.friction.nut_factor_high);
   complete (tables, question, &rows, &self);
   *out = self;
   return TRUE;
@@ -218,7 +317,7 @@ hm_tightening_from_torque (const HmTables *tables, const HmTighteningQuestion *q
   self.low = low;
   self.high = high;
   self.target.newton_metres = (low.newton_metres + high.newton_metres) / 2.0;
-  self.preload.newtons = newtons_from (&question->thread, self.target.newton_metres, rows.friction->nut_factor);
+  self.preload.newtons = newtons_from (&question->thread, self.target.newton_metres, rows.friction.nut_factor);
   complete (tables, question, &rows, &self);
   *out = self;
   return TRUE;

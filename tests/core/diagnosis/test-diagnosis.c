@@ -14,8 +14,8 @@
 #include "hm-diagnosis.h"
 
 #define MOST_STEPS 150u
-#define SIMULATED_JOBS 150u
-#define RANDOM_WALKS 25u
+#define SIMULATED_JOBS 50u
+#define RANDOM_WALKS 10u
 
 typedef struct { HmKnowledge *knowledge; const char *complaint, *layout; } Place;
 
@@ -379,7 +379,7 @@ add_place (GArray *tests, GPtrArray *places, HmKnowledge *knowledge, const char 
 }
 
 int
-main (void)
+main (int argc, char **argv)
 {
   g_autoptr (GError) error = NULL;
   HmKnowledge *knowledge = hm_knowledge_open (g_getenv ("HALFMOON_TEST_KNOWLEDGE"), &error);
@@ -390,15 +390,17 @@ main (void)
   const HmLayout *layouts;
   int failed;
 
+  if (argc != 2)
+    g_error ("usage: test-diagnosis COMPLAINT");
   if (knowledge == NULL)
     g_error ("%s", error->message);
   complaints = hm_knowledge_get_complaints (knowledge, &n_complaints);
   layouts = hm_knowledge_get_layouts (knowledge, &n_layouts);
   for (guint c = 0; c < n_complaints; c++)
     for (guint l = 0; l < n_layouts; l++)
-      if (hm_knowledge_covers (knowledge, complaints[c].id, layouts[l].id))
+      if (strcmp (complaints[c].id, argv[1]) == 0 && hm_knowledge_covers (knowledge, complaints[c].id, layouts[l].id))
         add_place (tests, places, knowledge, complaints[c].id, layouts[l].id);
-  g_assert (places->len >= 4);
+  g_assert (places->len > 0);
   failed = _cmocka_run_group_tests ("diagnosis", (const struct CMUnitTest *) (gpointer) tests->data, tests->len, NULL, NULL);
   for (guint i = 0; i < tests->len; i++)
     g_free ((char *) g_array_index (tests, struct CMUnitTest, i).name);

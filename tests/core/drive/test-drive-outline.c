@@ -110,6 +110,25 @@ nothing_is_made_up (void **state)
   assert_true (hm_drive_outline_radius_mm (outline) < EXACT);
 }
 
+/* ISO 4014, M8: s 13, e at least 14.38. */
+static void
+head_has_flats_and_cut_corners (void **state)
+{
+  g_autoptr(GArray) outline = hm_head_outline ((HmLength) { 13.0 }, (HmLength) { 14.38 });
+  double right = 0, far = 0;
+
+  for (guint i = 0; i < outline->len; i++)
+    {
+      const HmOutlinePoint *point = &g_array_index (outline, HmOutlinePoint, i);
+
+      right = MAX (right, point->x_mm);
+      far = MAX (far, hypot (point->x_mm, point->y_mm));
+    }
+  assert_int_equal (outline->len, 12);
+  assert_true (fabs (2 * right - 13.0) < EXACT);
+  assert_true (fabs (2 * far - 14.38) < EXACT);
+}
+
 int
 main (void)
 {
@@ -119,5 +138,6 @@ main (void)
   HM_TEST_SUITE_ADD_ROWS (suite, lobe_rows, lobes_go_round_once);
   HM_TEST_SUITE_ADD_ROWS (suite, flat_rows, flats_are_as_far_apart_as_the_size);
   HM_TEST_SUITE_ADD_ROWS (suite, empty_rows, nothing_is_made_up);
+  hm_test_suite_add (suite, "a real head", head_has_flats_and_cut_corners, NULL);
   return hm_test_suite_run (suite, "drive-outline");
 }

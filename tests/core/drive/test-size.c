@@ -156,6 +156,29 @@ pair_matches_source (void **state)
   assert_true (hm_drive_parse (inch_text, &inch, NULL));
   assert_true (hm_drive_parse (metric_text, &metric, NULL));
   hm_test_near (row, inch.size.mm - metric.size.mm, hm_test_number (row, "value"), hm_test_number (row, "tolerance"));
+  hm_test_near (row, 100.0 * (inch.size.mm / metric.size.mm - 1.0), hm_test_number (row, "percent"), 0.0051);
+  assert_string_equal (inch.size.mm < metric.size.mm ? "smaller" : "larger", hm_test_text (row, "inch_is"));
+}
+
+/* Of a pair within 5 percent, each size is an equivalent of the other, where both are made. */
+static void
+pair_is_found (void **state)
+{
+  const HmTestRow *row = *state;
+  g_autofree char *text = g_strdup_printf ("hex %s in", hm_test_text (row, "inch"));
+  double metric = hm_test_number (row, "metric");
+  g_autoptr (GArray) got = NULL;
+  HmDrive drive;
+  HmHead head;
+  gboolean found = FALSE;
+
+  assert_true (hm_drive_parse (text, &drive, NULL));
+  head = hm_head_measured (drive.size, (HmLength) { 0.05 }, TRUE);
+  got = hm_size_equivalents (&head, HM_HEAD_CLEAN, row->tables);
+  for (guint i = 0; i < got->len; i++)
+    found = found || fabs (g_array_index (got, HmSizeFit, i).opening->nominal.mm - metric) < 1e-9;
+  assert_int_equal (found, fabs (hm_test_number (row, "percent")) <= 5.0
+                           && hm_opening_find ((HmLength) { metric }, FALSE, row->tables) != NULL);
 }
 
 int
@@ -167,6 +190,7 @@ main (void)
   HM_TEST_SUITE_ADD_ROWS (suite, key_rows, key_fits_or_not);
   HM_TEST_SUITE_ADD_ROWS (suite, hexalobular_rows, hexalobular_fits_or_not);
   hm_test_suite_add_file (suite, "size-pairs.csv", NULL, pair_matches_source);
+  hm_test_suite_add_file (suite, "size-pairs.csv", NULL, pair_is_found);
   hm_test_suite_add (suite, "the equivalent of 11/32 is 9", equivalent_of_11_32_is_9, NULL);
   hm_test_suite_add (suite, "drivers begin with the proper one", drivers_begin_with_the_proper_one, NULL);
   hm_test_suite_add (suite, "a rounded head gets the tight size", rounded_head_gets_the_tight_size, NULL);

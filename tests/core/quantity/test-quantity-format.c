@@ -21,6 +21,7 @@ static const struct format_row {
   { "8 mm", HM_UNIT_INCH, -1, &hm_format_default, "0.315_in" },
   { "12.7 mm", HM_UNIT_INCH, -1, &hm_format_default, "1/2_in" },
   { "11/32 in", HM_UNIT_MM, -1, &hm_format_default, "8.73_mm" },
+  { "3/8 in", HM_UNIT_MM, -1, &hm_format_default, "9.53_mm" },
   { "11/32 in", HM_UNIT_MM, -1, &comma_metric, "8,73_mm" },
   { "10 thou", HM_UNIT_NONE, -1, &hm_format_default, "10_thou" },
   { "10 thou", HM_UNIT_INCH, -1, &hm_format_default, "0.010_in" },

@@ -81,6 +81,19 @@ profile_has_the_basic_form (void **state)
   assert_true (fabs (at[3].along_mm + at[4].along_mm - 2.0 * 1.25) < 1e-9);
 }
 
+#define NBSP "\302\240"
+
+/* 25.4 / 1.25 = 20.32; 25.4 / 18 = 1.41111. */
+static void
+pitch_is_written_both_ways (void **state)
+{
+  g_autofree char *metric = hm_pitch_format ((HmLength) { 1.25 }, FALSE, &hm_format_default);
+  g_autofree char *inch = hm_pitch_format ((HmLength) { 25.4 / 18.0 }, TRUE, &hm_format_default);
+
+  assert_string_equal (metric, "1.25" NBSP "mm (20.3" NBSP "tpi)");
+  assert_string_equal (inch, "18" NBSP "tpi (1.411" NBSP "mm)");
+}
+
 int
 main (void)
 {
@@ -88,6 +101,7 @@ main (void)
 
   HM_TEST_SUITE_ADD_ROWS (suite, pitch_rows, pitch_is_read);
   HM_TEST_SUITE_ADD_ROWS (suite, refused_rows, pitch_is_refused);
+  hm_test_suite_add (suite, "written both ways", pitch_is_written_both_ways, NULL);
   hm_test_suite_add (suite, "basic profile", profile_has_the_basic_form, NULL);
   return hm_test_suite_run (suite, "pitch-text");
 }

@@ -58,6 +58,29 @@ clearance_matches_source (void **state)
   hm_test_near (row, got.mm / scale, hm_test_number (row, "value"), hm_test_number (row, "tolerance"));
 }
 
+static void
+tap_drill_matches_source (void **state)
+{
+  const HmTestRow *row = *state;
+  HmThread thread = read_thread (row);
+  const HmHoleRow *holes = hm_thread_find_holes (&thread, row->tables);
+
+  assert_non_null (holes);
+  hm_test_near (row, holes->tap_drill.mm, hm_test_number (row, "value"), hm_test_number (row, "tolerance"));
+}
+
+static void
+drill_has_its_name (void **state)
+{
+  const HmTestRow *row = *state;
+  HmThread thread = read_thread (row);
+  const HmHoleRow *holes = hm_thread_find_holes (&thread, row->tables);
+
+  assert_non_null (holes);
+  assert_string_equal (holes->tap_drill_name, hm_test_text (row, "drill"));
+  hm_test_near (row, holes->tap_drill.mm / MM_PER_INCH, hm_test_number (row, "drill_in"), 0.000051);
+}
+
 /* A metric tap drill lies within the limits of the minor diameter (6H, ISO 965-1), or up to 0.1 mm above for fine pitches. */
 static void
 metric_tap_drills_suit_the_hole (void **state)
@@ -121,6 +144,8 @@ main (void)
   hm_test_suite_add_file (suite, "thread-holes.csv", "close", clearance_matches_source);
   hm_test_suite_add_file (suite, "thread-holes.csv", "normal", clearance_matches_source);
   hm_test_suite_add_file (suite, "thread-holes.csv", "loose", clearance_matches_source);
+  hm_test_suite_add_file (suite, "thread-holes.csv", "tap", tap_drill_matches_source);
+  hm_test_suite_add_file (suite, "drill-names.csv", NULL, drill_has_its_name);
   HM_TEST_SUITE_ADD_ROWS (suite, pipe_rows, pipe_is_found_by_name);
   hm_test_suite_add (suite, "metric tap drills suit the hole", metric_tap_drills_suit_the_hole, NULL);
   hm_test_suite_add (suite, "an unlisted thread has no holes", unlisted_thread_has_no_holes, NULL);

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hm-thread.h"
+#include "hm-tap.h"
 #include "hm-test-vectors.h"
 
 #include <math.h>
@@ -179,6 +180,14 @@ table_names_read_back (void **state)
     }
 }
 
+/* ISO 898-1: the stress area is that of the mean of d2 and d3, so d3 is what the area is reckoned with. */
+static double
+root_diameter_mm (const HmThread *thread)
+{
+  return 2.0 * sqrt (4.0 / G_PI * hm_thread_stress_area_mm2 (thread)) - hm_thread_pitch_diameter (thread).mm;
+}
+
+/* ASME B1.1: the area at the root is that of a thread which is full to 100 percent, d − 1.299038 P. */
 static void
 dimension_matches_source (void **state)
 {
@@ -193,6 +202,10 @@ dimension_matches_source (void **state)
     got = hm_thread_pitch_diameter (&thread).mm / scale;
   else if (strcmp (quantity, "minor diameter") == 0)
     got = hm_thread_minor_diameter (&thread).mm / scale;
+  else if (strcmp (quantity, "root diameter") == 0)
+    got = root_diameter_mm (&thread);
+  else if (strcmp (quantity, "root area") == 0)
+    got = G_PI / 4.0 * pow (hm_thread_drill_for_percent (&thread, 100.0).mm / scale, 2.0);
   else
     got = hm_thread_stress_area_mm2 (&thread) / (scale * scale);
   hm_test_near (row, got, hm_test_number (row, "value"), hm_test_number (row, "tolerance"));

@@ -1,0 +1,201 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "hmui-choose-page.h"
+#include "hmui-choice-group.h"
+#include "hmui-choose-model.h"
+#include "hmui-heading.h"
+#include "hmui-line-list.h"
+#include "hmui-resource.h"
+#include "hmui-two-column.h"
+#include <glib/gi18n.h>
+
+struct _HmuiChoosePage
+{
+  GtkWidget parent_instance;
+  HmuiChooseModel *model;         /* owned */
+  /* template children */
+  HmuiHeading *title;
+  HmuiChoiceGroup *complaints, *layouts, *incidents, *causes;
+  HmuiLineList *open_list;
+  GtkWidget *content, *open_section, *machine_section, *told_hint, *told, *start;
+  GtkLabel *start_hint;
+};
+
+G_DEFINE_FINAL_TYPE (HmuiChoosePage, hmui_choose_page, GTK_TYPE_WIDGET)
+
+static void
+show_ticks (HmuiChoosePage *self)
+{
+  guint n = g_list_model_get_n_items (hmui_choose_model_get_incidents (self->model));
+
+  for (guint i = 0; i < n; i++)
+    hmui_choice_group_set_on (self->incidents, i, hmui_choose_model_get_incident (self->model, i));
+  n = g_list_model_get_n_items (hmui_choose_model_get_causes (self->model));
+  for (guint i = 0; i < n; i++)
+    hmui_choice_group_set_on (self->causes, i, hmui_choose_model_get_replaced (self->model, i));
+}
+
+static void
+show_start (HmuiChoosePage *self)
+{
+  gboolean can_start = hmui_choose_model_can_start (self->model);
+  const char *hint;
+
+  if (can_start)
+    hint = _("Ready. What happened before and what was replaced may be added; both are optional.");
+  else if (hmui_choose_model_get_complaint (self->model) < 0)
+    hint = _("Choose what is wrong.");
+  else
+    hint = _("Choose the kind of machine.");
+  gtk_label_set_text (self->start_hint, hint);
+  gtk_widget_set_sensitive (self->start, can_start);
+}
+
+static void
+model_changed_cb (HmuiChoosePage *self)
+{
+  int complaint = hmui_choose_model_get_complaint (self->model), layout = hmui_choose_model_get_layout (self->model);
+
+  if (layout >= 0)
+    hmui_choice_group_set_on (self->layouts, layout, TRUE);
+  if (complaint >= 0)
+    hmui_choice_group_set_on (self->complaints, complaint, TRUE);
+  gtk_widget_set_visible (self->machine_section, complaint >= 0);
+  gtk_widget_set_visible (self->told, hmui_choose_model_can_start (self->model));
+  gtk_widget_set_visible (self->told_hint, !hmui_choose_model_can_start (self->model));
+  gtk_widget_set_visible (self->open_section, g_list_model_get_n_items (hmui_choose_model_get_open (self->model)) > 0);
+  show_start (self);
+}
+
+static void
+show_told (HmuiChoosePage *self)
+{
+  hmui_choice_group_set_lines (self->incidents, hmui_choose_model_get_incidents (self->model));
+  hmui_choice_group_set_lines (self->causes, hmui_choose_model_get_causes (self->model));
+  show_ticks (self);
+}
+
+static void
+complaint_chosen_cb (HmuiChoosePage *self, guint index, gboolean on)
+{
+  if (!on)
+    return;
+  hmui_choose_model_set_complaint (self->model, index);
+  hmui_choice_group_set_lines (self->layouts, hmui_choose_model_get_layouts (self->model));
+  show_told (self);
+  model_changed_cb (self);
+}
+
+static void
+layout_chosen_cb (HmuiChoosePage *self, guint index, gboolean on)
+{
+  if (!on)
+    return;
+  hmui_choose_model_set_layout (self->model, index);
+  show_told (self);
+}
+
+static void
+incident_chosen_cb (HmuiChoosePage *self, guint index, gboolean on)
+{
+  hmui_choose_model_set_incident (self->model, index, on);
+}
+
+static void
+cause_chosen_cb (HmuiChoosePage *self, guint index, gboolean on)
+{
+  hmui_choose_model_set_replaced (self->model, index, on);
+}
+
+static void
+open_pressed_cb (HmuiChoosePage *self, guint index)
+{
+  hmui_choose_model_go_on (self->model, index);
+}
+
+static void
+start_clicked_cb (HmuiChoosePage *self)
+{
+  hmui_choose_model_start (self->model);
+}
+
+static gboolean
+hmui_choose_page_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (HMUI_CHOOSE_PAGE (widget)->title));
+}
+
+static void
+hmui_choose_page_dispose (GObject *object)
+{
+  hmui_dispose_template (GTK_WIDGET (object), HMUI_TYPE_CHOOSE_PAGE);
+  g_clear_object (&HMUI_CHOOSE_PAGE (object)->model);
+  G_OBJECT_CLASS (hmui_choose_page_parent_class)->dispose (object);
+}
+
+static void
+bind_callbacks (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_callback (widget_class, complaint_chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, layout_chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, incident_chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, cause_chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, open_pressed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, start_clicked_cb);
+}
+
+static void
+hmui_choose_page_class_init (HmuiChoosePageClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = hmui_choose_page_dispose;
+  widget_class->grab_focus = hmui_choose_page_grab_focus;
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_template_from_resource (widget_class, HMUI_RESOURCE "diagnose/hmui-choose-page.ui");
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, title);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, content);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, complaints);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, layouts);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, incidents);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, causes);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, open_list);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, open_section);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, machine_section);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, told_hint);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, told);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, start);
+  gtk_widget_class_bind_template_child (widget_class, HmuiChoosePage, start_hint);
+  bind_callbacks (widget_class);
+}
+
+static void
+hmui_choose_page_init (HmuiChoosePage *self)
+{
+  g_type_ensure (HMUI_TYPE_CHOICE_GROUP);
+  g_type_ensure (HMUI_TYPE_HEADING);
+  g_type_ensure (HMUI_TYPE_LINE_LIST);
+  g_type_ensure (HMUI_TYPE_TWO_COLUMN);
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+GtkWidget *
+hmui_choose_page_new (HmuiDiagnoseModel *bench)
+{
+  HmuiChoosePage *self = g_object_new (HMUI_TYPE_CHOOSE_PAGE, NULL);
+
+  self->model = hmui_choose_model_new (bench);
+  g_signal_connect_object (self->model, "changed", G_CALLBACK (model_changed_cb), self, G_CONNECT_SWAPPED);
+  hmui_line_list_set_model (self->open_list, hmui_choose_model_get_open (self->model));
+  return GTK_WIDGET (self);
+}
+
+void
+hmui_choose_page_refresh (HmuiChoosePage *self)
+{
+  hmui_choose_model_refresh (self->model);
+  hmui_choice_group_set_lines (self->complaints, hmui_choose_model_get_complaints (self->model));
+  hmui_choice_group_set_lines (self->layouts, hmui_choose_model_get_layouts (self->model));
+  show_told (self);
+  model_changed_cb (self);
+  gtk_widget_set_visible (self->content, TRUE);   /* the first frame does without */
+}
