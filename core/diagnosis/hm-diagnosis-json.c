@@ -6,6 +6,7 @@
  */
 #include "hm-diagnosis-private.h"
 #include "hm-json-reader.h"
+#include "hm-json-writer.h"
 
 #include <string.h>
 
@@ -15,43 +16,28 @@ static const char * const kind_names[] = { "finding", "reading", "unsure", "cann
 static const char * const result_names[] = { "pending", "fixed", "persists", "changed" };
 
 static void
-add_text (JsonBuilder *builder, const char *member, const char *text)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_add_string_value (builder, text);
-}
-
-static void
-begin_list (JsonBuilder *builder, const char *member)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_begin_array (builder);
-}
-
-static void
 add_entry (JsonBuilder *builder, HmDiagnosis *self, const HmEntry *entry)
 {
   const HmModel *model = self->model;
 
   json_builder_begin_object (builder);
-  add_text (builder, "kind", kind_names[entry->kind]);
+  hm_json_add_text (builder, "kind", kind_names[entry->kind]);
   if (entry->kind <= HM_ENTRY_CANNOT)
-    add_text (builder, "check", model->checks[entry->check].id);
+    hm_json_add_text (builder, "check", model->checks[entry->check].id);
   if (entry->kind == HM_ENTRY_FINDING)
-    add_text (builder, "finding", model->checks[entry->check].outcome_ids[entry->finding]);
+    hm_json_add_text (builder, "finding", model->checks[entry->check].outcome_ids[entry->finding]);
   if (entry->kind == HM_ENTRY_READING)
     {
-      json_builder_set_member_name (builder, "value");
-      json_builder_add_double_value (builder, hm_quantity_in (entry->reading, HM_UNIT_NONE));
-      add_text (builder, "unit", hm_unit_symbol (entry->reading.unit));
+      hm_json_add_number (builder, "value", hm_quantity_in (entry->reading, HM_UNIT_NONE));
+      hm_json_add_text (builder, "unit", hm_unit_symbol (entry->reading.unit));
     }
   if (entry->kind == HM_ENTRY_REPAIR)
     {
-      begin_list (builder, "causes");
+      hm_json_begin_array (builder, "causes");
       for (guint k = 0; k < entry->n_causes; k++)
         json_builder_add_string_value (builder, model->causes[entry->causes[k]].id);
       json_builder_end_array (builder);
-      add_text (builder, "result", result_names[entry->result]);
+      hm_json_add_text (builder, "result", result_names[entry->result]);
     }
   json_builder_end_object (builder);
 }
@@ -59,12 +45,12 @@ add_entry (JsonBuilder *builder, HmDiagnosis *self, const HmEntry *entry)
 static void
 add_told (JsonBuilder *builder, HmDiagnosis *self)
 {
-  begin_list (builder, "incidents");
+  hm_json_begin_array (builder, "incidents");
   for (guint i = 0; i < self->model->n_incidents; i++)
     if (hm_diagnosis_get_incident (self, i))
       json_builder_add_string_value (builder, self->model->incidents[i].id);
   json_builder_end_array (builder);
-  begin_list (builder, "replaced");
+  hm_json_begin_array (builder, "replaced");
   for (guint i = 0; i < self->model->n_causes; i++)
     if (hm_diagnosis_get_replaced (self, i))
       json_builder_add_string_value (builder, self->model->causes[i].id);
@@ -83,14 +69,13 @@ add_marks (JsonBuilder *builder, HmDiagnosis *self)
 {
   g_autoptr (GList) ticks = sorted_keys (self->ticks), texts = sorted_keys (self->texts);
 
-  begin_list (builder, "ticks");
+  hm_json_begin_array (builder, "ticks");
   for (GList *l = ticks; l != NULL; l = l->next)
     json_builder_add_string_value (builder, l->data);
   json_builder_end_array (builder);
-  json_builder_set_member_name (builder, "texts");
-  json_builder_begin_object (builder);
+  hm_json_begin_object (builder, "texts");
   for (GList *l = texts; l != NULL; l = l->next)
-    add_text (builder, l->data, g_hash_table_lookup (self->texts, l->data));
+    hm_json_add_text (builder, l->data, g_hash_table_lookup (self->texts, l->data));
   json_builder_end_object (builder);
 }
 
@@ -98,24 +83,22 @@ char *
 hm_diagnosis_to_json (HmDiagnosis *self)
 {
   g_autoptr (JsonBuilder) builder = json_builder_new ();
-  g_autoptr (JsonNode) root = NULL;
 
   g_return_val_if_fail (HM_IS_DIAGNOSIS (self), NULL);
 
   json_builder_begin_object (builder);
-  add_text (builder, "format", FORMAT);
-  add_text (builder, "complaint", hm_guide_get_complaint (self->guide)->id);
-  add_text (builder, "layout", hm_guide_get_layout (self->guide)->id);
-  add_text (builder, "knowledge", hm_knowledge_get_version (self->knowledge));
+  hm_json_add_text (builder, "format", FORMAT);
+  hm_json_add_text (builder, "complaint", hm_guide_get_complaint (self->guide)->id);
+  hm_json_add_text (builder, "layout", hm_guide_get_layout (self->guide)->id);
+  hm_json_add_text (builder, "knowledge", hm_knowledge_get_version (self->knowledge));
   add_told (builder, self);
-  begin_list (builder, "entries");
+  hm_json_begin_array (builder, "entries");
   for (guint i = 0; i < self->trail.entries->len; i++)
     add_entry (builder, self, &g_array_index (self->trail.entries, HmEntry, i));
   json_builder_end_array (builder);
   add_marks (builder, self);
   json_builder_end_object (builder);
-  root = json_builder_get_root (builder);
-  return json_to_string (root, FALSE);
+  return hm_json_finish (builder, FALSE);
 }
 
 static int

@@ -1,47 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hm-model-json.h"
 
-#include <json-glib/json-glib.h>
-
-static void
-add_text (JsonBuilder *builder, const char *member, const char *text)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_add_string_value (builder, text);
-}
-
-static void
-add_number (JsonBuilder *builder, const char *member, double value)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_add_double_value (builder, value);
-}
-
-static void
-add_flag (JsonBuilder *builder, const char *member, gboolean value)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_add_boolean_value (builder, value);
-}
-
-static void
-begin_list (JsonBuilder *builder, const char *member)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_begin_array (builder);
-}
-
-static void
-begin_member (JsonBuilder *builder, const char *member)
-{
-  json_builder_set_member_name (builder, member);
-  json_builder_begin_object (builder);
-}
+#include "hm-json-writer.h"
 
 static void
 add_access_list (JsonBuilder *builder, const HmModel *model, const char *member, HmModelSet set)
 {
-  begin_list (builder, member);
+  hm_json_begin_array (builder, member);
   for (; set != 0; set &= set - 1)
     json_builder_add_string_value (builder, model->access[g_bit_nth_lsf (set, -1)].id);
   json_builder_end_array (builder);
@@ -50,35 +15,35 @@ add_access_list (JsonBuilder *builder, const HmModel *model, const char *member,
 static void
 add_causes (JsonBuilder *builder, const HmModel *model)
 {
-  begin_list (builder, "causes");
+  hm_json_begin_array (builder, "causes");
   for (guint i = 0; i < model->n_causes; i++)
     {
       json_builder_begin_object (builder);
-      add_text (builder, "id", model->causes[i].id);
-      add_number (builder, "prior", model->causes[i].prior);
-      add_number (builder, "repair_minutes", model->causes[i].repair_minutes);
+      hm_json_add_text (builder, "id", model->causes[i].id);
+      hm_json_add_number (builder, "prior", model->causes[i].prior);
+      hm_json_add_number (builder, "repair_minutes", model->causes[i].repair_minutes);
       add_access_list (builder, model, "repair_access", model->causes[i].need);
       json_builder_end_object (builder);
     }
   json_builder_end_array (builder);
-  begin_member (builder, "other");
-  add_number (builder, "prior", model->other_prior);
-  add_number (builder, "minutes", model->other_minutes);
+  hm_json_begin_object (builder, "other");
+  hm_json_add_number (builder, "prior", model->other_prior);
+  hm_json_add_number (builder, "minutes", model->other_minutes);
   json_builder_end_object (builder);
 }
 
 static void
 add_access (JsonBuilder *builder, const HmModel *model)
 {
-  begin_list (builder, "access");
+  hm_json_begin_array (builder, "access");
   for (guint i = 0; i < model->n_access; i++)
     {
       json_builder_begin_object (builder);
-      add_text (builder, "id", model->access[i].id);
-      add_number (builder, "minutes_open", model->access[i].open_minutes);
-      add_number (builder, "minutes_close", model->access[i].close_minutes);
+      hm_json_add_text (builder, "id", model->access[i].id);
+      hm_json_add_number (builder, "minutes_open", model->access[i].open_minutes);
+      hm_json_add_number (builder, "minutes_close", model->access[i].close_minutes);
       add_access_list (builder, model, "requires", model->access[i].requires);
-      add_flag (builder, "blocks_verify", model->access[i].blocks_verify);
+      hm_json_add_flag (builder, "blocks_verify", model->access[i].blocks_verify);
       json_builder_end_object (builder);
     }
   json_builder_end_array (builder);
@@ -89,12 +54,12 @@ add_likelihood (JsonBuilder *builder, const HmModel *model, guint check)
 {
   const HmModelCheck *c = &model->checks[check];
 
-  begin_member (builder, "likelihood");
+  hm_json_begin_object (builder, "likelihood");
   for (guint i = 0; i <= model->n_causes; i++)
     {
-      begin_member (builder, i < model->n_causes ? model->causes[i].id : "_other");
+      hm_json_begin_object (builder, i < model->n_causes ? model->causes[i].id : "_other");
       for (guint o = 0; o < c->n_outcomes; o++)
-        add_number (builder, c->outcome_ids[o], hm_model_likelihood (model, check, o, i));
+        hm_json_add_number (builder, c->outcome_ids[o], hm_model_likelihood (model, check, o, i));
       json_builder_end_object (builder);
     }
   json_builder_end_object (builder);
@@ -103,15 +68,15 @@ add_likelihood (JsonBuilder *builder, const HmModel *model, guint check)
 static void
 add_numeric (JsonBuilder *builder, const HmModelCheck *check)
 {
-  begin_member (builder, "numeric");
+  hm_json_begin_object (builder, "numeric");
   if (check->unit != NULL)
-    add_text (builder, "unit", check->unit);
-  begin_list (builder, "edges");
+    hm_json_add_text (builder, "unit", check->unit);
+  hm_json_begin_array (builder, "edges");
   for (guint o = 0; o + 1 < check->n_outcomes; o++)
     json_builder_add_double_value (builder, check->edges[o]);
   json_builder_end_array (builder);
-  add_text (builder, "ok_side", check->normal_above ? "above" : "below");
-  add_number (builder, "meter_sd", check->meter_sd);
+  hm_json_add_text (builder, "ok_side", check->normal_above ? "above" : "below");
+  hm_json_add_number (builder, "meter_sd", check->meter_sd);
   json_builder_end_object (builder);
 }
 
@@ -121,15 +86,15 @@ add_check (JsonBuilder *builder, const HmModel *model, guint at)
   const HmModelCheck *check = &model->checks[at];
 
   json_builder_begin_object (builder);
-  add_text (builder, "id", check->id);
-  add_number (builder, "minutes", check->minutes);
+  hm_json_add_text (builder, "id", check->id);
+  hm_json_add_number (builder, "minutes", check->minutes);
   add_access_list (builder, model, "access", check->need);
   add_access_list (builder, model, "closed", check->closed);
-  begin_list (builder, "tools");
+  hm_json_begin_array (builder, "tools");
   for (char **tool = check->tools; tool != NULL && *tool != NULL; tool++)
     json_builder_add_string_value (builder, *tool);
   json_builder_end_array (builder);
-  begin_list (builder, "outcomes");
+  hm_json_begin_array (builder, "outcomes");
   for (guint o = 0; o < check->n_outcomes; o++)
     json_builder_add_string_value (builder, check->outcome_ids[o]);
   json_builder_end_array (builder);
@@ -142,30 +107,19 @@ add_check (JsonBuilder *builder, const HmModel *model, guint at)
 static void
 add_incidents (JsonBuilder *builder, const HmModel *model)
 {
-  begin_list (builder, "incidents");
+  hm_json_begin_array (builder, "incidents");
   for (guint i = 0; i < model->n_incidents; i++)
     {
       json_builder_begin_object (builder);
-      add_text (builder, "id", model->incidents[i].id);
-      begin_member (builder, "adds");
+      hm_json_add_text (builder, "id", model->incidents[i].id);
+      hm_json_begin_object (builder, "adds");
       for (guint c = 0; c <= model->n_causes; c++)
         if (model->incidents[i].adds[c] > 0)
-          add_number (builder, c < model->n_causes ? model->causes[c].id : "_other", model->incidents[i].adds[c]);
+          hm_json_add_number (builder, c < model->n_causes ? model->causes[c].id : "_other", model->incidents[i].adds[c]);
       json_builder_end_object (builder);
       json_builder_end_object (builder);
     }
   json_builder_end_array (builder);
-}
-
-static char *
-to_text (JsonBuilder *builder)
-{
-  g_autoptr (JsonNode) root = json_builder_get_root (builder);
-  g_autoptr (JsonGenerator) generator = json_generator_new ();
-
-  json_generator_set_root (generator, root);
-  json_generator_set_pretty (generator, TRUE);
-  return json_generator_to_data (generator, NULL);
 }
 
 char *
@@ -176,34 +130,34 @@ hm_model_to_json (const HmModel *self)
   g_return_val_if_fail (self != NULL, NULL);
 
   json_builder_begin_object (builder);
-  add_text (builder, "format", "halfmoon-diagnosis/1");
-  add_text (builder, "complaint", self->complaint);
-  add_text (builder, "mode", self->mode == HM_MODEL_SINGLE_FAULT ? "single" : "multi");
+  hm_json_add_text (builder, "format", "halfmoon-diagnosis/1");
+  hm_json_add_text (builder, "complaint", self->complaint);
+  hm_json_add_text (builder, "mode", self->mode == HM_MODEL_SINGLE_FAULT ? "single" : "multi");
   add_causes (builder, self);
   add_access (builder, self);
-  begin_list (builder, "tests");
+  hm_json_begin_array (builder, "tests");
   for (guint i = 0; i < self->n_checks; i++)
     add_check (builder, self, i);
   json_builder_end_array (builder);
   add_incidents (builder, self);
-  add_number (builder, "verify_minutes", self->verify_minutes);
+  hm_json_add_number (builder, "verify_minutes", self->verify_minutes);
   json_builder_set_member_name (builder, "max_batch");
   json_builder_add_int_value (builder, self->max_batch);
   json_builder_end_object (builder);
-  return to_text (builder);
+  return hm_json_finish (builder, TRUE);
 }
 
 static void
 add_action (JsonBuilder *builder, const HmModel *model, const HmAction *action)
 {
-  begin_member (builder, "action");
+  hm_json_begin_object (builder, "action");
   if (action->kind == HM_ACTION_CHECK)
-    add_text (builder, "test", model->checks[action->check].id);
+    hm_json_add_text (builder, "test", model->checks[action->check].id);
   else if (action->kind == HM_ACTION_ESCALATE)
-    add_flag (builder, "escalate", TRUE);
+    hm_json_add_flag (builder, "escalate", TRUE);
   else
     {
-      begin_list (builder, "repair");
+      hm_json_begin_array (builder, "repair");
       for (guint k = 0; k < action->n_causes; k++)
         json_builder_add_string_value (builder, model->causes[action->causes[k]].id);
       json_builder_end_array (builder);
@@ -219,13 +173,13 @@ hm_advice_to_json (const HmModel *model, const double *posterior, const HmPlan *
   g_return_val_if_fail (model != NULL && posterior != NULL && plan != NULL, NULL);
 
   json_builder_begin_object (builder);
-  begin_member (builder, "posterior");
+  hm_json_begin_object (builder, "posterior");
   for (guint i = 0; i <= model->n_causes; i++)
-    add_number (builder, i < model->n_causes ? model->causes[i].id : "_other", posterior[i]);
+    hm_json_add_number (builder, i < model->n_causes ? model->causes[i].id : "_other", posterior[i]);
   json_builder_end_object (builder);
   add_action (builder, model, &plan->action);
-  add_number (builder, "expected_minutes", plan->expected_minutes);
-  add_number (builder, "lower_bound", plan->lower_bound_minutes);
+  hm_json_add_number (builder, "expected_minutes", plan->expected_minutes);
+  hm_json_add_number (builder, "lower_bound", plan->lower_bound_minutes);
   json_builder_end_object (builder);
-  return to_text (builder);
+  return hm_json_finish (builder, TRUE);
 }

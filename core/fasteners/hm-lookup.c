@@ -13,7 +13,7 @@
 #define SMALLEST_MM 0.7          /* judgements: the smallest hexagon key, and more than any wrench of this trade */
 #define LARGEST_MM 150.0
 
-#define ACCEPTED "write a size such as 11/32, 9 mm, 1/2 in socket, T40, M8 x 1.25, 5/16-18 or 1/8 NPT"
+#define ACCEPTED "write a size such as 11/32, 9 mm, 1/2 in socket, T40, M8 x 1.25, 5/16-18 or 1/8 NPT, or a torque such as 23 N·m"
 
 G_DEFINE_QUARK (hm-lookup-error-quark, hm_lookup_error)
 
@@ -30,7 +30,7 @@ static gboolean
 is_noise (const char *word)
 {
   static const char * const words[] = { "", "a", "the", "socket", "sockets", "wrench", "spanner", "nut", "driver", "head",
-                                        "bolt", "screw", "hex", "hexagon", "size", "bit", "tool", "is", "what", "thread", "cross", "recess", NULL };
+                                        "bolt", "screw", "hex", "hexagon", "size", "bit", "tool", "is", "what", "thread", "cross", "recess", "torque", NULL };
 
   return g_strv_contains (words, word);
 }
@@ -157,6 +157,25 @@ take_drive (const char *text, const HmDrive *drive, const HmTables *tables, HmLo
   return TRUE;
 }
 
+/* FALSE, no @error: it is no torque. The unit has to be typed, so that a size never reads as one. */
+static gboolean
+read_torque (const char *text, const char *rest, HmLookup *out, GError **error)
+{
+  HmQuantityRange torque;
+  g_autoptr (GError) reason = NULL;
+  gboolean read = hm_quantity_parse_range (rest, HM_QUANTITY_TORQUE, HM_UNIT_NONE, &torque, &reason);
+
+  if (read && torque.low.value > 0.0)
+    {
+      out->kind = HM_LOOKUP_TORQUE;
+      out->torque = torque;
+      return TRUE;
+    }
+  if (read || reason->code == HM_QUANTITY_ERROR_RANGE)
+    return refuse (text, HM_LOOKUP_ERROR_SIZE, "is no torque of a fastener", error);
+  return FALSE;
+}
+
 /* "m9 x", "5/16-" and the like: meant as a thread, so the thread's own words say what is wrong. */
 static gboolean
 looks_like_thread (const char *rest)
@@ -175,9 +194,17 @@ read_one (const char *text, const char *folded, const HmTables *tables, HmLookup
   gboolean is_key = FALSE, is_square = FALSE;
   g_autofree char *rest = strip_words (folded, &is_key, &is_square);
   HmDrive drive;
+  g_autoptr (GError) no_torque = NULL;
 
   if (rest[0] == '\0')
     return refuse (text, HM_LOOKUP_ERROR_SYNTAX, "names no size", error);
+  if (read_torque (text, rest, out, &no_torque))
+    return TRUE;
+  if (no_torque != NULL)
+    {
+      g_propagate_error (error, g_steal_pointer (&no_torque));
+      return FALSE;
+    }
   out->pipe = hm_pipe_thread_find (rest, tables);
   if (out->pipe != NULL)
     {

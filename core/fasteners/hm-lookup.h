@@ -5,7 +5,7 @@
 G_BEGIN_DECLS
 
 /*
- * What somebody means who types a size: a width across flats, a drive or a thread.
+ * What somebody means who types a size: a width across flats, a drive, a thread or a torque.
  */
 typedef enum { HM_LOOKUP_ERROR_EMPTY, HM_LOOKUP_ERROR_SYNTAX, HM_LOOKUP_ERROR_SIZE, HM_LOOKUP_ERROR_ENCODING } HmLookupError;
 #define HM_LOOKUP_ERROR (hm_lookup_error_quark ())
@@ -14,7 +14,8 @@ GQuark hm_lookup_error_quark (void);
 typedef enum {
   HM_LOOKUP_DRIVE,     /* a head, a key or a recess; for an outside hexagon also the socket of that size */
   HM_LOOKUP_THREAD,
-  HM_LOOKUP_PIPE       /* a tapered pipe thread */
+  HM_LOOKUP_PIPE,      /* a tapered pipe thread */
+  HM_LOOKUP_TORQUE     /* a torque, to be read in other units */
 } HmLookupKind;
 
 /**
@@ -22,6 +23,7 @@ typedef enum {
  * @drive: for %HM_LOOKUP_DRIVE. A width that is a named size to within 0.015 mm (".344", "8.73 mm" for 11/32 in) is that size
  * @thread: for %HM_LOOKUP_THREAD
  * @pipe: for %HM_LOOKUP_PIPE; borrowed from the tables
+ * @torque: for %HM_LOOKUP_TORQUE; a single value has both ends equal
  * @has_head: "9 mm on 11/32": @drive is the tool, @head what it is put on
  */
 typedef struct {
@@ -29,6 +31,7 @@ typedef struct {
   HmDrive drive;
   HmThread thread;
   const HmThreadRow *pipe;
+  HmQuantityRange torque;
   gboolean has_head;
   HmDrive head;
 } HmLookup;
@@ -37,7 +40,8 @@ typedef struct {
  * hm_lookup_parse:
  * @text: bytes as typed, never NULL; need not be valid UTF-8
  * @out: (out caller-allocates): written on success only
- * Accepts "11/32", "9 mm", "1/2 in socket", "T40", "E10", "5 mm key", "M8 x 1.25", "5/16-18", "1/8 NPT", "9 mm on 11/32".
+ * Accepts "11/32", "9 mm", "1/2 in socket", "T40", "E10", "5 mm key", "M8 x 1.25", "5/16-18", "1/8 NPT", "9 mm on 11/32",
+ * "23 N·m", "4-6 ft-lb" (the unit of a torque has to be typed).
  * A bare fraction, and a bare number below 3, is inches; any other bare number is millimetres.
  */
 gboolean hm_lookup_parse (const char *text, const HmTables *tables, HmLookup *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -12,19 +12,6 @@ static const HmShareWord row_words[] = {
   { "sometimes", 0.30 }, { "rarely", 0.08 }, { "almost-never", 0.02 },
 };
 
-static gboolean G_GNUC_PRINTF (2, 3)
-fail (GError **error, const char *format, ...)
-{
-  va_list arguments;
-  g_autofree char *message = NULL;
-
-  va_start (arguments, format);
-  message = g_strdup_vprintf (format, arguments);
-  va_end (arguments);
-  g_set_error_literal (error, HM_KNOWLEDGE_ERROR, HM_KNOWLEDGE_ERROR_TEXT, message);
-  return FALSE;
-}
-
 /* "low often" into @row; a finding that has no share yet stands at -1. */
 static gboolean
 parse_member (const char *member, const char * const *findings, double *row, GError **error)
@@ -34,12 +21,12 @@ parse_member (const char *member, const char * const *findings, double *row, GEr
   int place;
 
   if (words[0] == NULL || words[1] == NULL)
-    return fail (error, "“%s” is not a finding with how often it comes up", member);
+    return hm_words_refuse (error, "“%s” is not a finding with how often it comes up", member);
   place = hm_words_find_or_fail (findings, "finding", words[0], error);
   if (place < 0)
     return FALSE;
   if (row[place] >= 0)
-    return fail (error, "finding “%s” is named twice", words[0]);
+    return hm_words_refuse (error, "finding “%s” is named twice", words[0]);
   if (!hm_share_from_text (words[1], row_words, G_N_ELEMENTS (row_words), &share, error))
     return FALSE;
   row[place] = share;
@@ -50,9 +37,9 @@ static gboolean
 check_sum (double named, guint n_left, GError **error)
 {
   if (named > 1 + SUM_TOLERANCE)
-    return fail (error, "the shares come to %g %%, more than 100", named * 100);
+    return hm_words_refuse (error, "the shares come to %g %%, more than 100", named * 100);
   if (n_left == 0 && named < 1 - SUM_TOLERANCE)
-    return fail (error, "all findings are named, but their shares come to %g %% and not to 100", named * 100);
+    return hm_words_refuse (error, "all findings are named, but their shares come to %g %% and not to 100", named * 100);
   return TRUE;
 }
 

@@ -3,19 +3,6 @@
 #include "hm-knowledge-words.h"
 #include "hm-knowledge.h"
 
-static gboolean G_GNUC_PRINTF (2, 3)
-fail (GError **error, const char *format, ...)
-{
-  va_list arguments;
-  g_autofree char *message = NULL;
-
-  va_start (arguments, format);
-  message = g_strdup_vprintf (format, arguments);
-  va_end (arguments);
-  g_set_error_literal (error, HM_KNOWLEDGE_ERROR, HM_KNOWLEDGE_ERROR_TEXT, message);
-  return FALSE;
-}
-
 static gboolean
 read_thread (const char *text, const HmTables *tables, HmFastener *out, GError **error)
 {
@@ -38,7 +25,7 @@ read_drives (const char *text, HmFastener *out, GError **error)
       if (*g_strstrip (parts[i]) == '\0')
         continue;
       if (out->n_drives == HM_FASTENER_MAX_DRIVES)
-        return fail (error, "Drives: a fastener has at most %d", HM_FASTENER_MAX_DRIVES);
+        return hm_words_refuse (error, "Drives: a fastener has at most %d", HM_FASTENER_MAX_DRIVES);
       if (!hm_drive_parse (parts[i], &out->drives[out->n_drives], error))
         {
           g_prefix_error (error, "Drives: ");
@@ -46,7 +33,7 @@ read_drives (const char *text, HmFastener *out, GError **error)
         }
       out->n_drives++;
     }
-  return out->n_drives > 0 || fail (error, "Drives: no drive is named (“hand” when no tool turns it)");
+  return out->n_drives > 0 || hm_words_refuse (error, "Drives: no drive is named (“hand” when no tool turns it)");
 }
 
 static gboolean
@@ -59,9 +46,9 @@ read_torque_range (const HmFastenerText *text, HmFastener *out, GError **error)
       return FALSE;
     }
   if (text->torque_provenance == NULL)
-    return fail (error, "a Torque range needs TorqueProvenance");
+    return hm_words_refuse (error, "a Torque range needs TorqueProvenance");
   return hm_provenance_parse (text->torque_provenance, &out->torque_provenance)
-         || fail (error, "TorqueProvenance “%s” is not a provenance", text->torque_provenance);
+         || hm_words_refuse (error, "TorqueProvenance “%s” is not a provenance", text->torque_provenance);
 }
 
 static gboolean
@@ -77,11 +64,11 @@ read_torque (const HmFastenerText *text, HmFastener *out, GError **error)
       out->torque_basis = HM_TORQUE_COMPUTED;
       out->torque_provenance = (HmProvenance) { HM_PROVENANCE_COMPUTED, "thread, strength class and friction" };
       if (!out->has_thread || text->strength == NULL)
-        return fail (error, "Torque=computed needs a Thread and a Strength");
+        return hm_words_refuse (error, "Torque=computed needs a Thread and a Strength");
     }
   else
     return read_torque_range (text, out, error);
-  return text->torque_provenance == NULL || fail (error, "TorqueProvenance stands without a Torque range");
+  return text->torque_provenance == NULL || hm_words_refuse (error, "TorqueProvenance stands without a Torque range");
 }
 
 static gboolean
@@ -111,7 +98,7 @@ hm_fastener_from_text (const HmFastenerText *text, const HmTables *tables, HmFas
                       .strength = text->strength != NULL ? text->strength : "" };
 
   if (text->provenance == NULL || !hm_provenance_parse (text->provenance, &read.provenance))
-    return fail (error, "Provenance “%s” is not a provenance", text->provenance != NULL ? text->provenance : "");
+    return hm_words_refuse (error, "Provenance “%s” is not a provenance", text->provenance != NULL ? text->provenance : "");
   if (!read_thread (text->thread, tables, &read, error) || !read_drives (text->drives, &read, error)
       || !read_torque (text, &read, error) || !read_words (text, &read, error))
     return FALSE;

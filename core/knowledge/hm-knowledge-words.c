@@ -55,3 +55,16 @@ hm_words_unit (const char *text, HmQuantityKind kind, HmUnit *out, GError **erro
   *out = parsed.unit;
   return TRUE;
 }
+
+gboolean
+hm_words_refuse (GError **error, const char *format, ...)
+{
+  va_list arguments;
+  g_autofree char *message = NULL;
+
+  va_start (arguments, format);
+  message = g_strdup_vprintf (format, arguments);
+  va_end (arguments);
+  g_set_error_literal (error, HM_KNOWLEDGE_ERROR, HM_KNOWLEDGE_ERROR_TEXT, message);
+  return FALSE;
+}

@@ -21,4 +21,7 @@ int hm_words_find_or_fail (const char * const *words, const char *key, const cha
 /** hm_words_unit: the unit that is written @text and measures @kind. */
 gboolean hm_words_unit (const char *text, HmQuantityKind kind, HmUnit *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/** hm_words_refuse: sets @error to %HM_KNOWLEDGE_ERROR_TEXT with the sentence. Returns: %FALSE, always */
+gboolean hm_words_refuse (GError **error, const char *format, ...) G_GNUC_PRINTF (2, 3);
+
 G_END_DECLS

@@ -50,6 +50,18 @@ static const struct thread_row { const char *name; HmThreadForm form; double maj
   { "M10 x 1.25 LH", HM_THREAD_ISO_METRIC, 10.0, 1.25, TRUE },
 };
 
+/* Exact definitions: 1 lb = 0.45359237 kg, g = 9.80665 m/s², 1 in = 25.4 mm; the factors are rows U05, U07 of quantity-units.csv. */
+static const struct torque_row { const char *name; double low, high; HmUnit unit; } torque_rows[] = {
+  { "23 N·m", 23.0, 23.0, HM_UNIT_NEWTON_METRE },
+  { "23 nm", 23.0, 23.0, HM_UNIT_NEWTON_METRE },
+  { "torque 23 Nm?", 23.0, 23.0, HM_UNIT_NEWTON_METRE },
+  { "45 ft-lb", 61.0118077149, 61.0118077149, HM_UNIT_POUND_FOOT },
+  { "200 in-lb", 22.5969658203, 22.5969658203, HM_UNIT_POUND_INCH },
+  { "4-6 lbf·ft", 5.4232717969, 8.1349076953, HM_UNIT_POUND_FOOT },
+  { "1 kgf·m", 9.80665, 9.80665, HM_UNIT_KILOGRAM_METRE },
+  { "100 ozf·in", 0.706155181423, 0.706155181423, HM_UNIT_OUNCE_INCH },
+};
+
 static const struct refused_row { const char *name, *text; GQuark (*domain) (void); int code; const char *says; } refused_rows[] = {
   { "nothing", "  ", hm_lookup_error_quark, HM_LOOKUP_ERROR_EMPTY, "11/32" },
   { "only words", "socket", hm_lookup_error_quark, HM_LOOKUP_ERROR_SYNTAX, "names no size" },
@@ -62,6 +74,10 @@ static const struct refused_row { const char *name, *text; GQuark (*domain) (voi
   { "no such E", "E9", hm_lookup_error_quark, HM_LOOKUP_ERROR_SIZE, "E8 and E10" },
   { "not UTF-8", "\377\376 mm", hm_lookup_error_quark, HM_LOOKUP_ERROR_ENCODING, "UTF-8" },
   { "wrong unit", "9 V", hm_lookup_error_quark, HM_LOOKUP_ERROR_SYNTAX, "9 V" },
+  { "negative torque", "-5 N·m", hm_lookup_error_quark, HM_LOOKUP_ERROR_SIZE, "no torque" },
+  { "no torque", "0 ft-lb", hm_lookup_error_quark, HM_LOOKUP_ERROR_SIZE, "no torque" },
+  { "beyond any torque", "1000000000000 N·m", hm_lookup_error_quark, HM_LOOKUP_ERROR_SIZE, "no torque" },
+  { "torque on a head", "23 N·m on 11/32", hm_lookup_error_quark, HM_LOOKUP_ERROR_SYNTAX, "hexagons" },
   { "M without a number of its own", "M8 x banana", hm_thread_error_quark, HM_THREAD_ERROR_SYNTAX, "M8 x banana" },
   { "no tap cuts it", "M8 x 7", hm_thread_error_quark, HM_THREAD_ERROR_RANGE, "M8 x 7" },
   { "threads per inch missing", "5/16-", hm_lookup_error_quark, HM_LOOKUP_ERROR_SYNTAX, "5/16-" },
@@ -112,6 +128,21 @@ pipe_is_meant (void **state)
 }
 
 static void
+torque_is_meant (void **state)
+{
+  const struct torque_row *row = *state;
+  g_autoptr (HmTables) tables = hm_test_tables ();
+  HmLookup got;
+
+  assert_true (hm_lookup_parse (row->name, tables, &got, NULL));
+  assert_int_equal (got.kind, HM_LOOKUP_TORQUE);
+  assert_int_equal (got.torque.low.kind, HM_QUANTITY_TORQUE);
+  assert_true (fabs (got.torque.low.value / row->low - 1.0) < 1e-9);
+  assert_true (fabs (got.torque.high.value / row->high - 1.0) < 1e-9);
+  assert_int_equal (got.torque.high.unit, row->unit);
+}
+
+static void
 pair_is_meant (void **state)
 {
   g_autoptr (HmTables) tables = hm_test_tables ();
@@ -147,6 +178,7 @@ main (void)
 
   HM_TEST_SUITE_ADD_ROWS (suite, drive_rows, drive_is_meant);
   HM_TEST_SUITE_ADD_ROWS (suite, thread_rows, thread_is_meant);
+  HM_TEST_SUITE_ADD_ROWS (suite, torque_rows, torque_is_meant);
   HM_TEST_SUITE_ADD_ROWS (suite, refused_rows, text_is_refused);
   hm_test_suite_add (suite, "1/8 NPT", pipe_is_meant, NULL);
   hm_test_suite_add (suite, "9 mm on 11/32", pair_is_meant, NULL);

@@ -60,32 +60,46 @@ take_definition (HmtUnitsFile *self, char *line)
     g_hash_table_insert (self->units, g_strndup (name, strcspn (name, "([")), g_strdup (rest));
 }
 
+/* Adds a line to what is being read, without its comment. Returns: whether it goes on in the next. */
+static gboolean
+append_line (GString *logical, const char *line, gsize length)
+{
+  const char *comment = memchr (line, '#', length);
+
+  g_string_append_len (logical, line, comment != NULL ? comment - line : (gssize) length);
+  while (logical->len > 0 && isspace ((unsigned char) logical->str[logical->len - 1]))
+    g_string_truncate (logical, logical->len - 1);
+  if (logical->len == 0 || logical->str[logical->len - 1] != '\\')
+    return FALSE;
+  logical->str[logical->len - 1] = ' ';
+  return TRUE;
+}
+
 HmtUnitsFile *
 hmt_units_file_read (const char *path)
 {
   HmtUnitsFile *self;
   g_autofree char *text = NULL;
-  g_autoptr (GString) line = g_string_new (NULL);
-  g_auto (GStrv) lines = NULL;
+  g_autoptr (GString) logical = g_string_new (NULL);
+  gsize size;
 
-  if (!g_file_get_contents (path, &text, NULL, NULL))
+  if (!g_file_get_contents (path, &text, &size, NULL))
     return NULL;
   self = g_new0 (HmtUnitsFile, 1);
   self->units = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
   self->prefixes = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
-  lines = g_strsplit (text, "\n", -1);
-  for (guint i = 0; lines[i] != NULL; i++)
+  for (const char *line = text; line < text + size;)
     {
-      lines[i][strcspn (lines[i], "#")] = '\0';
-      g_strchomp (lines[i]);
-      g_string_append (line, lines[i]);
-      if (g_str_has_suffix (lines[i], "\\"))
+      const char *end = memchr (line, '\n', text + size - line);
+
+      if (end == NULL)
+        end = text + size;
+      if (!append_line (logical, line, end - line))
         {
-          line->str[line->len - 1] = ' ';
-          continue;
+          take_definition (self, logical->str);
+          g_string_truncate (logical, 0);
         }
-      take_definition (self, line->str);
-      g_string_truncate (line, 0);
+      line = end + 1;
     }
   return self;
 }
