@@ -101,6 +101,7 @@ add_accelerators (HmuiApplication *self)
     { "win.undo", { "<Control>z", NULL } },
     { "win.redo", { "<Control><Shift>z", "<Control>y", NULL } },
     { "win.menu", { "F10", NULL } },
+    { "win.search", { "<Control>k", NULL } },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (accelerators); i++)

@@ -118,6 +118,9 @@ cli_read_size (const char *option, const char *text, const HmTables *tables, HmL
 
   if (!hm_lookup_parse (text, tables, &read, error))
     return cli_refuse (option, error);
+  if (read.kind == HM_LOOKUP_TORQUE)
+    return refuse_text (option, text,
+                        _("“%s” is a torque; sizes such as 11/32, 9 mm, T40 or hex socket 5 mm are accepted"), error);
   if (read.kind != HM_LOOKUP_DRIVE)
     return refuse_text (option, text,
                         _("“%s” is a thread, about which “halfmoon-cli thread” tells; sizes such as 11/32, 9 mm, T40 or hex socket 5 mm are accepted"),

@@ -1,16 +1,21 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hmui-choice-group.h"
 #include "hmui-choice-card.h"
+#include "hmui-choice-layout.h"
+
+#define COLUMN_GAP 10      /* px */
+#define CARD_ROW_GAP 8     /* px */
 
 struct _HmuiChoiceGroup
 {
   GtkWidget parent_instance;
-  GtkFlowBox *flow;               /* child */
   GPtrArray *buttons;             /* owned; borrowed widgets, in the lines' order */
   GArray *indices;                /* owned; of guint */
   gboolean several;
   guint most_columns;
   gboolean setting;               /* the program sets it, not the person */
+  GtkWidget *pressed;             /* borrowed from buttons: the last one pressed; NULL: none */
+  gint64 pressed_at_us;
 };
 
 enum { PROP_0, PROP_SEVERAL, PROP_MOST_COLUMNS };
@@ -25,13 +30,14 @@ is_on (GtkWidget *button)
   return gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (button));
 }
 
-static gboolean
-any_is_on (HmuiChoiceGroup *self)
+static void
+turn_off_others (HmuiChoiceGroup *self, GtkWidget *button)
 {
+  self->setting = TRUE;
   for (guint i = 0; i < self->buttons->len; i++)
-    if (is_on (g_ptr_array_index (self->buttons, i)))
-      return TRUE;
-  return FALSE;
+    if (g_ptr_array_index (self->buttons, i) != button)
+      g_object_set (g_ptr_array_index (self->buttons, i), "active", FALSE, NULL);
+  self->setting = FALSE;
 }
 
 static void
@@ -41,11 +47,13 @@ toggled_cb (HmuiChoiceGroup *self, GtkWidget *button)
 
   if (self->setting || !g_ptr_array_find (self->buttons, button, &position))
     return;
-  if (!self->several && !any_is_on (self))   /* one of them is always chosen, once one was */
+  if (!self->several && !is_on (button))   /* one of them is always chosen, once one was */
     {
       hmui_choice_group_set_on (self, g_array_index (self->indices, guint, position), TRUE);
       return;
     }
+  if (!self->several)
+    turn_off_others (self, button);
   g_signal_emit_by_name (self, "chosen", g_array_index (self->indices, guint, position), is_on (button));
 }
 
@@ -66,25 +74,65 @@ make_check (HmuiLine *line)
   return check;
 }
 
-/* The cell itself is no stop for Tab, and no row of a table. */
-static GtkWidget *
-make_cell (GtkWidget *button)
+static void
+emit_activated (HmuiChoiceGroup *self, GtkWidget *button)
 {
-  return g_object_new (GTK_TYPE_FLOW_BOX_CHILD, "accessible-role", GTK_ACCESSIBLE_ROLE_GROUP, "focusable", FALSE,
-                       "child", button, NULL);
+  guint position;
+
+  if (g_ptr_array_find (self->buttons, button, &position))
+    g_signal_emit_by_name (self, "activated", g_array_index (self->indices, guint, position));
+}
+
+/* A button keeps presses of the pointer to itself, so a second one is told by its time. */
+static void
+clicked_cb (HmuiChoiceGroup *self, GtkWidget *button)
+{
+  gint64 now_us = g_get_monotonic_time ();
+  gboolean again = self->pressed == button;
+  int limit_ms;
+
+  g_object_get (gtk_widget_get_settings (button), "gtk-double-click-time", &limit_ms, NULL);
+  again = again && now_us - self->pressed_at_us <= limit_ms * G_GINT64_CONSTANT (1000);
+  self->pressed = again ? NULL : button;
+  self->pressed_at_us = now_us;
+  if (again)
+    emit_activated (self, button);
+}
+
+static gboolean
+key_pressed_cb (GtkWidget *button, guint keyval, guint keycode, GdkModifierType state, GtkEventController *keys)
+{
+  HmuiChoiceGroup *self = HMUI_CHOICE_GROUP (gtk_widget_get_parent (button));
+
+  if ((keyval != GDK_KEY_Return && keyval != GDK_KEY_KP_Enter && keyval != GDK_KEY_ISO_Enter) ||
+      (state & gtk_accelerator_get_default_mod_mask ()) != 0)
+    return GDK_EVENT_PROPAGATE;
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (button), TRUE);
+  emit_activated (self, button);
+  return GDK_EVENT_STOP;
+}
+
+static GtkWidget *
+make_card (HmuiChoiceGroup *self, HmuiLine *line)
+{
+  GtkWidget *card = hmui_choice_card_new (line);
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  g_signal_connect_object (keys, "key-pressed", G_CALLBACK (key_pressed_cb), card, G_CONNECT_SWAPPED);
+  gtk_widget_add_controller (card, keys);
+  g_signal_connect_object (card, "clicked", G_CALLBACK (clicked_cb), self, G_CONNECT_SWAPPED);
+  return card;
 }
 
 static void
 add_line (HmuiChoiceGroup *self, HmuiLine *line)
 {
-  GtkWidget *button = self->several ? make_check (line) : hmui_choice_card_new (line);
+  GtkWidget *button = self->several ? make_check (line) : make_card (self, line);
   guint index = hmui_line_get_index (line);
 
-  if (!self->several && self->buttons->len > 0)
-    gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (button), g_ptr_array_index (self->buttons, 0));
   g_ptr_array_add (self->buttons, button);
   g_array_append_val (self->indices, index);
-  gtk_flow_box_append (self->flow, make_cell (button));
+  gtk_widget_set_parent (button, GTK_WIDGET (self));
   g_signal_connect_object (button, "toggled", G_CALLBACK (toggled_cb), self, G_CONNECT_SWAPPED);
 }
 
@@ -109,23 +157,37 @@ hmui_choice_group_set_property (GObject *object, guint id, const GValue *value, 
   switch (id)
     {
     case PROP_SEVERAL: self->several = g_value_get_boolean (value); break;
-    case PROP_MOST_COLUMNS:
-      self->most_columns = g_value_get_uint (value);
-      gtk_flow_box_set_max_children_per_line (self->flow, self->most_columns);
-      break;
+    case PROP_MOST_COLUMNS: self->most_columns = g_value_get_uint (value); break;
     default: G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
     }
 }
 
 static void
-hmui_choice_group_dispose (GObject *object)
+hmui_choice_group_constructed (GObject *object)
 {
   HmuiChoiceGroup *self = HMUI_CHOICE_GROUP (object);
 
+  G_OBJECT_CLASS (hmui_choice_group_parent_class)->constructed (object);
+  gtk_widget_set_layout_manager (GTK_WIDGET (self), hmui_choice_layout_new (self->most_columns, COLUMN_GAP,
+                                                                            self->several ? 0 : CARD_ROW_GAP));
+}
+
+static void
+remove_buttons (HmuiChoiceGroup *self)
+{
+  GtkWidget *child;
+
+  self->pressed = NULL;
   g_ptr_array_set_size (self->buttons, 0);
-  if (self->flow != NULL)
-    gtk_widget_unparent (GTK_WIDGET (self->flow));
-  self->flow = NULL;
+  g_array_set_size (self->indices, 0);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child);
+}
+
+static void
+hmui_choice_group_dispose (GObject *object)
+{
+  remove_buttons (HMUI_CHOICE_GROUP (object));
   G_OBJECT_CLASS (hmui_choice_group_parent_class)->dispose (object);
 }
 
@@ -148,6 +210,7 @@ hmui_choice_group_class_init (HmuiChoiceGroupClass *klass)
 
   object_class->get_property = hmui_choice_group_get_property;
   object_class->set_property = hmui_choice_group_set_property;
+  object_class->constructed = hmui_choice_group_constructed;
   object_class->dispose = hmui_choice_group_dispose;
   object_class->finalize = hmui_choice_group_finalize;
   g_object_class_install_property (object_class, PROP_SEVERAL,
@@ -156,7 +219,7 @@ hmui_choice_group_class_init (HmuiChoiceGroupClass *klass)
     g_param_spec_uint ("most-columns", NULL, NULL, 1, 8, 2, flags));
   g_signal_new ("chosen", HMUI_TYPE_CHOICE_GROUP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 2,
                 G_TYPE_UINT, G_TYPE_BOOLEAN);
-  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  g_signal_new ("activated", HMUI_TYPE_CHOICE_GROUP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
 }
 
@@ -165,25 +228,13 @@ hmui_choice_group_init (HmuiChoiceGroup *self)
 {
   self->buttons = g_ptr_array_new ();
   self->indices = g_array_new (FALSE, FALSE, sizeof (guint));
-  self->flow = g_object_new (GTK_TYPE_FLOW_BOX, "accessible-role", GTK_ACCESSIBLE_ROLE_GROUP, NULL);
-  gtk_flow_box_set_selection_mode (self->flow, GTK_SELECTION_NONE);
-  gtk_flow_box_set_column_spacing (self->flow, 12);
-  gtk_flow_box_set_row_spacing (self->flow, 12);
-  gtk_widget_set_parent (GTK_WIDGET (self->flow), GTK_WIDGET (self));
 }
 
 void
 hmui_choice_group_set_lines (HmuiChoiceGroup *self, GListModel *lines)
 {
-  GtkWidget *child;
-
   g_return_if_fail (HMUI_IS_CHOICE_GROUP (self));
-  gtk_flow_box_set_row_spacing (self->flow, self->several ? 0 : 12);
-  gtk_flow_box_set_homogeneous (self->flow, !self->several);
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->flow))) != NULL)
-    gtk_flow_box_remove (self->flow, child);
-  g_ptr_array_set_size (self->buttons, 0);
-  g_array_set_size (self->indices, 0);
+  remove_buttons (self);
   for (guint i = 0; i < g_list_model_get_n_items (lines); i++)
     {
       g_autoptr(HmuiLine) line = g_list_model_get_item (lines, i);
@@ -201,4 +252,13 @@ hmui_choice_group_set_on (HmuiChoiceGroup *self, guint index, gboolean on)
     if (g_array_index (self->indices, guint, i) == index)
       g_object_set (g_ptr_array_index (self->buttons, i), "active", on, NULL);
   self->setting = FALSE;
+}
+
+void
+hmui_choice_group_set_shown (HmuiChoiceGroup *self, guint index, gboolean shown)
+{
+  g_return_if_fail (HMUI_IS_CHOICE_GROUP (self));
+  for (guint i = 0; i < self->buttons->len; i++)
+    if (g_array_index (self->indices, guint, i) == index)
+      gtk_widget_set_visible (g_ptr_array_index (self->buttons, i), shown);
 }

@@ -35,6 +35,13 @@ layout_at (HmuiChooseModel *self, int i)
   return &hm_knowledge_get_layouts (hmui_diagnose_model_get_knowledge (self->bench), NULL)[i];
 }
 
+static gboolean
+is_covered (HmuiChooseModel *self, int complaint, int layout)
+{
+  return hm_knowledge_covers (hmui_diagnose_model_get_knowledge (self->bench), complaint_at (self, complaint)->id,
+                              layout_at (self, layout)->id);
+}
+
 static void
 list_complaints (HmuiChooseModel *self)
 {
@@ -50,19 +57,30 @@ list_complaints (HmuiChooseModel *self)
     }
 }
 
+static gboolean
+has_complaints (HmuiChooseModel *self, int layout)
+{
+  guint n;
+
+  hm_knowledge_get_complaints (hmui_diagnose_model_get_knowledge (self->bench), &n);
+  for (guint i = 0; i < n; i++)
+    if (is_covered (self, i, layout))
+      return TRUE;
+  return FALSE;
+}
+
 static void
 list_layouts (HmuiChooseModel *self)
 {
-  HmKnowledge *knowledge = hmui_diagnose_model_get_knowledge (self->bench);
   guint n;
-  const HmLayout *all = hm_knowledge_get_layouts (knowledge, &n);
+  const HmLayout *all = hm_knowledge_get_layouts (hmui_diagnose_model_get_knowledge (self->bench), &n);
 
   g_list_store_remove_all (self->layouts);
-  for (guint i = 0; i < n && self->complaint >= 0; i++)
+  for (guint i = 0; i < n; i++)
     {
       g_autofree char *icon = g_strdup_printf ("hm-%s-symbolic", all[i].id);
 
-      if (hm_knowledge_covers (knowledge, complaint_at (self, self->complaint)->id, all[i].id))
+      if (has_complaints (self, i))
         hmui_line_append (self->layouts, i, icon, hmui_tr (all[i].name), NULL, hmui_tr (all[i].detail));
     }
 }
@@ -219,6 +237,21 @@ hmui_choose_model_init (HmuiChooseModel *self)
   self->complaint = self->layout = -1;
 }
 
+/* The machine of the last diagnosis, where the knowledge still has it. */
+static int
+find_last_machine (HmuiChooseModel *self)
+{
+  g_autofree char *last = NULL;
+  guint n;
+  const HmLayout *all = hm_knowledge_get_layouts (hmui_diagnose_model_get_knowledge (self->bench), &n);
+
+  g_object_get (hmui_diagnose_model_get_settings (self->bench), "last-machine", &last, NULL);
+  for (guint i = 0; i < n; i++)
+    if (g_strcmp0 (all[i].id, last) == 0 && has_complaints (self, i))
+      return i;
+  return -1;
+}
+
 HmuiChooseModel *
 hmui_choose_model_new (HmuiDiagnoseModel *bench)
 {
@@ -235,14 +268,13 @@ hmui_choose_model_refresh (HmuiChooseModel *self)
 
   if (hmui_diagnose_model_get_knowledge (self->bench) == NULL)
     return;
-  self->complaint = self->layout = -1;
   g_clear_object (&self->fresh);
   hm_knowledge_get_complaints (hmui_diagnose_model_get_knowledge (self->bench), &n);
-  list_complaints (self);
-  if (n == 1)
-    self->complaint = 0;
+  self->complaint = n == 1 ? 0 : -1;
+  self->layout = find_last_machine (self);
   list_layouts (self);
-  list_told (self);
+  list_complaints (self);
+  make_fresh (self);
   emit_changed (self);
   hmui_shop_list_async (hmui_diagnose_model_get_shop (self->bench), listed_cb, g_object_ref (self));
 }
@@ -290,6 +322,12 @@ hmui_choose_model_get_layout (HmuiChooseModel *self)
 }
 
 gboolean
+hmui_choose_model_has_complaint (HmuiChooseModel *self, guint complaint)
+{
+  return self->layout < 0 || is_covered (self, complaint, self->layout);
+}
+
+gboolean
 hmui_choose_model_get_incident (HmuiChooseModel *self, guint incident)
 {
   return self->fresh != NULL && hm_diagnosis_get_incident (self->fresh, incident);
@@ -304,15 +342,9 @@ hmui_choose_model_get_replaced (HmuiChooseModel *self, guint cause)
 void
 hmui_choose_model_set_complaint (HmuiChooseModel *self, guint complaint)
 {
-  HmKnowledge *knowledge = hmui_diagnose_model_get_knowledge (self->bench);
-
   if (self->complaint == (int) complaint)
     return;
   self->complaint = complaint;
-  if (self->layout >= 0 && !hm_knowledge_covers (knowledge, complaint_at (self, complaint)->id,
-                                                 layout_at (self, self->layout)->id))
-    self->layout = -1;
-  list_layouts (self);
   make_fresh (self);
   emit_changed (self);
 }
@@ -323,6 +355,8 @@ hmui_choose_model_set_layout (HmuiChooseModel *self, guint layout)
   if (self->layout == (int) layout)
     return;
   self->layout = layout;
+  if (self->complaint >= 0 && !is_covered (self, self->complaint, layout))
+    self->complaint = -1;
   make_fresh (self);
   emit_changed (self);
 }
@@ -351,6 +385,7 @@ void
 hmui_choose_model_start (HmuiChooseModel *self)
 {
   g_return_if_fail (hmui_choose_model_can_start (self));
+  g_object_set (hmui_diagnose_model_get_settings (self->bench), "last-machine", layout_at (self, self->layout)->id, NULL);
   hmui_diagnose_model_start (self->bench, g_steal_pointer (&self->fresh));
 }
 

@@ -4,7 +4,7 @@
 #include "hmui-diagnose-model.h"
 G_BEGIN_DECLS
 
-/** HmuiChoosePage: "What is wrong?": complaint, machine, what happened before, what was replaced; Start. */
+/** HmuiChoosePage: machine, complaint, what happened before, what was replaced; Start. */
 #define HMUI_TYPE_CHOOSE_PAGE (hmui_choose_page_get_type ())
 G_DECLARE_FINAL_TYPE (HmuiChoosePage, hmui_choose_page, HMUI, CHOOSE_PAGE, GtkWidget)
 

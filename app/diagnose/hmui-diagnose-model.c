@@ -267,7 +267,7 @@ hmui_diagnose_model_dup_whereabouts (HmuiDiagnoseModel *self)
   if (hm_diagnosis_get_phase (self->diagnosis) != HM_PHASE_ASKING)
     return g_strdup_printf (_("%s · %s · %s\302\240spent"), complaint, layout, spent);
   to_go = hmui_words_minutes (hm_diagnosis_get_advice (self->diagnosis)->expected_minutes);
-  return g_strdup_printf (_("%s · %s · %s\302\240spent · about\302\240%s\302\240to\302\240go"), complaint, layout, spent, to_go);
+  return g_strdup_printf (_("%s · %s · %s\302\240spent · at\302\240most\302\240%s\302\240to\302\240go"), complaint, layout, spent, to_go);
 }
 
 void

@@ -109,8 +109,8 @@ bench_changed_cb (HmuiDiagnosePlace *self)
   self->view = view;
   show_page (self, page);
   refresh_page (self, view, arrived);
-  if (arrived && view == HMUI_DIAGNOSE_CHOOSE)
-    gtk_widget_grab_focus (page);
+  if (arrived && view == HMUI_DIAGNOSE_CHOOSE && gtk_widget_get_mapped (GTK_WIDGET (self)))
+    gtk_widget_grab_focus (page);   /* not from another place that was opened while the store was read */
   hmui_place_emit_changed (HMUI_PLACE (self));
 }
 

@@ -27,6 +27,7 @@ HmuiAnswer *hmui_answer_width  (const HmuiAsker *asker, const HmLookup *question
 HmuiAnswer *hmui_answer_key    (const HmuiAsker *asker, const HmDrive *drive);       /* any other drive */
 HmuiAnswer *hmui_answer_thread (const HmuiAsker *asker, const HmThread *thread);
 HmuiAnswer *hmui_answer_pipe   (const HmuiAsker *asker, const HmThreadRow *row);
+HmuiAnswer *hmui_answer_torque (const HmuiAsker *asker, const HmQuantityRange *torque);
 
 /* Parts that several kinds of answer have. */
 HmuiTone hmui_tone_of_fit (HmFitVerdict verdict);

@@ -23,12 +23,25 @@ hmui_answer_card_dispose (GObject *object)
   G_OBJECT_CLASS (hmui_answer_card_parent_class)->dispose (object);
 }
 
+/* To the first row that can be pressed, if there is one. */
+static gboolean
+hmui_answer_card_grab_focus (GtkWidget *widget)
+{
+  HmuiAnswerCard *self = HMUI_ANSWER_CARD (widget);
+
+  for (GtkWidget *row = gtk_widget_get_first_child (GTK_WIDGET (self->rows)); row != NULL; row = gtk_widget_get_next_sibling (row))
+    if (gtk_widget_grab_focus (row))
+      return TRUE;
+  return FALSE;
+}
+
 static void
 hmui_answer_card_class_init (HmuiAnswerCardClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = hmui_answer_card_dispose;
+  widget_class->grab_focus = hmui_answer_card_grab_focus;
   g_type_ensure (HMUI_TYPE_HEADING);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);

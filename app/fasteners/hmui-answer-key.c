@@ -36,11 +36,12 @@ add_keys (HmuiAnswer *answer, const HmuiAsker *asker, const HmDrive *drive)
 static void
 add_size (HmuiAnswerPart *part, const HmuiAsker *asker, const char *word, HmLength length, const HmProvenance *provenance)
 {
+  HmFormat metric = hmui_words_own (&asker->format, FALSE);
   g_autofree char *size = NULL;
 
   if (length.mm <= 0.0)
     return;
-  size = hmui_words_length (length, &asker->format);
+  size = hmui_words_length (length, &metric);
   hmui_answer_part_add (part, &(HmuiAnswerText) { .word = word, .title = size, .provenance = provenance });
 }
 
@@ -49,7 +50,8 @@ answer_lobes (const HmuiAsker *asker, const HmDrive *drive, const char *title, c
 {
   gboolean external = drive->kind == HM_DRIVE_HEXALOBULAR_EXTERNAL;
   const HmHexalobularRow *row = hm_hexalobular_find (drive->number, external, asker->tables);
-  g_autofree char *over = row != NULL ? hmui_words_length (row->a, &asker->format) : NULL;
+  HmFormat metric = hmui_words_own (&asker->format, FALSE);   /* the sizes of ISO 10664 */
+  g_autofree char *over = row != NULL ? hmui_words_length (row->a, &metric) : NULL;
   g_autofree char *sizes = over != NULL ? g_strdup_printf (_("%s over the points"), over) : NULL;
   HmuiAnswer *answer = hmui_answer_new (title, sizes, lead);
   HmuiAnswerPart *part;

@@ -32,12 +32,22 @@ hmui_answer_line_dispose (GObject *object)
   G_OBJECT_CLASS (hmui_answer_line_parent_class)->dispose (object);
 }
 
+/* To what can be pressed, if anything can. */
+static gboolean
+hmui_answer_line_grab_focus (GtkWidget *widget)
+{
+  GtkWidget *link = HMUI_ANSWER_LINE (widget)->link;
+
+  return gtk_widget_get_visible (link) && gtk_widget_grab_focus (link);
+}
+
 static void
 hmui_answer_line_class_init (HmuiAnswerLineClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = hmui_answer_line_dispose;
+  widget_class->grab_focus = hmui_answer_line_grab_focus;
   g_type_ensure (HMUI_TYPE_FIT_VIEW);
   g_type_ensure (HMUI_TYPE_THREAD_VIEW);
   gtk_widget_class_set_css_name (widget_class, "answerline");
@@ -103,9 +113,9 @@ show_title (HmuiAnswerLine *self, const HmuiAnswerText *text)
     gtk_widget_add_css_class (GTK_WIDGET (self->title), "section-title");
   if (text->target == NULL)
     return;
-  words = g_strdup_printf (_("Look up %s"), text->target);
+  words = text->action != NULL ? g_strdup (text->detail) : g_strdup_printf (_("Look up %s"), text->target);
   gtk_actionable_set_action_target (GTK_ACTIONABLE (self->link), "s", text->target);
-  gtk_actionable_set_action_name (GTK_ACTIONABLE (self->link), "fasteners.look-up");
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (self->link), text->action != NULL ? text->action : "fasteners.look-up");
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->link), GTK_ACCESSIBLE_PROPERTY_LABEL, text->title,
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
 }

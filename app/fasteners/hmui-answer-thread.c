@@ -171,22 +171,33 @@ make_lead (const HmThread *thread, const HmThreadRow *row)
   return g_strdup_printf (_("%s; %s. %s"), hmui_words_series (row->series), hmui_words_use (row->use), hand);
 }
 
+/* Sizes are written in the system of the thread first; limits in that of the person. */
+static HmuiAsker
+in_own_system (const HmuiAsker *asker, gboolean inch)
+{
+  HmuiAsker own = *asker;
+
+  own.format = hmui_words_own (&asker->format, inch);
+  return own;
+}
+
 HmuiAnswer *
 hmui_answer_thread (const HmuiAsker *asker, const HmThread *thread)
 {
   const HmThreadRow *row = hm_thread_find_row (thread, asker->tables);
   g_autofree char *title = hm_thread_format (thread, &asker->format);
-  g_autofree char *major = hmui_words_length (thread->major, &asker->format);
+  HmuiAsker own = in_own_system (asker, thread->form == HM_THREAD_UNIFIED);
+  g_autofree char *major = hmui_words_length (thread->major, &own.format);
   g_autofree char *pitch = hm_pitch_format (thread->pitch, thread->form == HM_THREAD_UNIFIED, &asker->format);
   g_autofree char *sizes = g_strdup_printf (_("%s, pitch %s"), major, pitch);
   g_autofree char *lead = make_lead (thread, row);
   g_autoptr(GPtrArray) heads = hm_heads_of_thread (thread, asker->tables);
   HmuiAnswer *answer = hmui_answer_new (title, sizes, lead);
 
-  add_holes (answer, asker, thread);
+  add_holes (answer, &own, thread);
   hmui_answer_add_misses (answer, asker, thread);
   add_limits (answer, asker, thread);
-  add_basics (answer, asker, thread, row);
+  add_basics (answer, &own, thread, row);
   hmui_answer_add_heads (answer, asker, heads, FALSE);
   return answer;
 }
@@ -198,8 +209,9 @@ hmui_answer_pipe (const HmuiAsker *asker, const HmThreadRow *row)
   HmuiAnswer *answer = hmui_answer_new (row->name, NULL, _("A tapered pipe thread: it seals on its flanks, with sealant. Its size is a name, "
                                                            "not a diameter. No straight thread belongs in it."));
   HmuiAnswerPart *part = hmui_answer_add_part (answer, HMUI_PART_BASICS, _("Basic sizes"), NULL);
+  HmuiAsker own = in_own_system (asker, row->inch);
 
-  add_length (part, asker, _("outside of the pipe"), row->major, &row->provenance);
+  add_length (part, &own, _("outside of the pipe"), row->major, &row->provenance);
   hmui_answer_part_add (part, &(HmuiAnswerText) { .word = _("pitch"), .title = pitch, .provenance = &row->provenance });
   return answer;
 }

@@ -17,6 +17,7 @@ typedef enum { HMUI_TONE_NONE, HMUI_TONE_GOOD, HMUI_TONE_CAUTION, HMUI_TONE_BAD 
  * @title: what it is about; @detail: the numbers and why
  * @provenance: (nullable)
  * @target: (nullable): what to look up when it is pressed
+ * @action: (nullable): a static string: the action that @target goes to instead
  * @head, @opening: widths across flats to be drawn in each other; 0 for no drawing. @degrees: how far the head is turned in it
  * @bolt, @hole: (nullable): two threads to be drawn over each other, the bolt turned in until it jams after @turns; 0 if it does not
  */
@@ -24,7 +25,7 @@ typedef struct {
   HmuiTone tone;
   const char *word, *title, *detail;
   const HmProvenance *provenance;
-  const char *target;
+  const char *target, *action;
   HmLength head, opening;
   double degrees;
   const HmThread *bolt, *hole;
@@ -43,7 +44,7 @@ const HmuiAnswerText *hmui_answer_row_get_text (HmuiAnswerRow *self);   /* borro
 typedef enum {
   HMUI_PART_QUESTION, HMUI_PART_FITS, HMUI_PART_TURNS, HMUI_PART_ROUNDED, HMUI_PART_KEYS,
   HMUI_PART_NEIGHBOURS, HMUI_PART_OTHER_DRIVES, HMUI_PART_HEADS, HMUI_PART_PLACES,
-  HMUI_PART_BASICS, HMUI_PART_LIMITS, HMUI_PART_HOLES, HMUI_PART_MISSES
+  HMUI_PART_TORQUE, HMUI_PART_BASICS, HMUI_PART_LIMITS, HMUI_PART_HOLES, HMUI_PART_MISSES
 } HmuiPartRole;
 
 /** HmuiAnswerPart: rows under one heading; a #GListModel of #HmuiAnswerRow. */

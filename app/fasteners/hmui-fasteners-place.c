@@ -94,6 +94,40 @@ search_changed_cb (HmuiFastenersPlace *self)
   show_lookup (self);
 }
 
+/* Enter: what is typed is answered at once; once it is, to the first that the answer leads to. */
+static void
+activate_cb (HmuiFastenersPlace *self)
+{
+  const HmuiAnswerText *link;
+  g_autofree char *target = NULL;
+
+  if (self->lookup == NULL)
+    return;
+  if (!g_str_equal (gtk_editable_get_text (self->search), hmui_lookup_model_get_text (self->lookup)))
+    {
+      search_changed_cb (self);
+      return;
+    }
+  link = hmui_lookup_model_get_first_link (self->lookup);
+  if (link == NULL)
+    return;
+  target = g_strdup (link->target);   /* the row goes with the answer */
+  gtk_widget_activate_action (GTK_WIDGET (self), link->action != NULL ? link->action : "fasteners.look-up", "s", target);
+}
+
+/* Arrow down leads from the search into the page below it. */
+static gboolean
+search_key_pressed_cb (HmuiFastenersPlace *self, guint key, guint code, GdkModifierType modifiers)
+{
+  GtkWidget *page = gtk_stack_get_visible_child (self->pages);
+
+  if ((key != GDK_KEY_Down && key != GDK_KEY_KP_Down) || page == NULL || (modifiers & gtk_accelerator_get_default_mod_mask ()) != 0)
+    return FALSE;
+  if (!g_str_equal (gtk_editable_get_text (self->search), hmui_lookup_model_get_text (self->lookup)))
+    search_changed_cb (self);
+  return gtk_widget_grab_focus (page) || gtk_widget_child_focus (page, GTK_DIR_TAB_FORWARD);
+}
+
 static void
 stop_search_cb (HmuiFastenersPlace *self)
 {
@@ -157,7 +191,10 @@ hmui_fasteners_place_grab_focus (GtkWidget *widget)
   ensure_filled (self);
   if (self->knowledge == NULL)
     return GTK_WIDGET_CLASS (hmui_fasteners_place_parent_class)->grab_focus (widget);
-  return gtk_widget_grab_focus (GTK_WIDGET (self->search));
+  if (!gtk_widget_grab_focus (GTK_WIDGET (self->search)))
+    return FALSE;
+  gtk_editable_select_region (self->search, 0, -1);   /* so that typing asks anew */
+  return TRUE;
 }
 
 static void
@@ -200,6 +237,8 @@ hmui_fasteners_place_class_init (HmuiFastenersPlaceClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HmuiFastenersPlace, tables);
   gtk_widget_class_bind_template_child (widget_class, HmuiFastenersPlace, problem);
   gtk_widget_class_bind_template_callback (widget_class, search_changed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, activate_cb);
+  gtk_widget_class_bind_template_callback (widget_class, search_key_pressed_cb);
   gtk_widget_class_bind_template_callback (widget_class, stop_search_cb);
   gtk_widget_class_bind_template_callback (widget_class, view_toggled_cb);
   gtk_widget_class_bind_template_callback (widget_class, open_knowledge);

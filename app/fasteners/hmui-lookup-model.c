@@ -54,6 +54,7 @@ answer_question (HmuiLookupModel *self)
     {
     case HM_LOOKUP_THREAD: return hmui_answer_thread (&asker, &question->thread);
     case HM_LOOKUP_PIPE: return hmui_answer_pipe (&asker, question->pipe);
+    case HM_LOOKUP_TORQUE: return hmui_answer_torque (&asker, &question->torque);
     case HM_LOOKUP_DRIVE:
     default:
       return question->drive.kind == HM_DRIVE_HEX ? hmui_answer_width (&asker, question) : hmui_answer_key (&asker, &question->drive);
@@ -185,4 +186,44 @@ HmFormat
 hmui_lookup_model_get_format (HmuiLookupModel *self)
 {
   return hmui_settings_get_format (self->settings);
+}
+
+static gboolean
+is_same_length (HmLength a, HmLength b)
+{
+  return !(a.mm < b.mm) && !(a.mm > b.mm);
+}
+
+/* Whether looking up @target would give the answer that is there. */
+static gboolean
+leads_here (HmuiLookupModel *self, const char *target)
+{
+  const HmLookup *here = &self->question;
+  HmLookup there;
+
+  if (!hm_lookup_parse (target, hm_knowledge_get_tables (self->knowledge), &there, NULL) || there.kind != here->kind)
+    return FALSE;
+  if (there.kind == HM_LOOKUP_THREAD)
+    return is_same_length (there.thread.major, here->thread.major) && is_same_length (there.thread.pitch, here->thread.pitch);
+  return there.kind == HM_LOOKUP_DRIVE && there.drive.kind == here->drive.kind && there.drive.number == here->drive.number
+         && there.drive.inch == here->drive.inch && is_same_length (there.drive.size, here->drive.size);
+}
+
+const HmuiAnswerText *
+hmui_lookup_model_get_first_link (HmuiLookupModel *self)
+{
+  g_return_val_if_fail (HMUI_IS_LOOKUP_MODEL (self), NULL);
+  for (guint i = 0; self->answer != NULL && i < hmui_answer_get_n_parts (self->answer); i++)
+    {
+      HmuiAnswerPart *part = hmui_answer_get_part (self->answer, i);
+
+      for (guint k = 0; k < hmui_answer_part_get_n (part); k++)
+        {
+          const HmuiAnswerText *text = hmui_answer_row_get_text (hmui_answer_part_get_row (part, k));
+
+          if (text->target != NULL && (text->action != NULL || !leads_here (self, text->target)))
+            return text;
+        }
+    }
+  return NULL;
 }

@@ -34,4 +34,7 @@ HmuiAnswer      *hmui_lookup_model_get_answer    (HmuiLookupModel *self);   /* b
 const char      *hmui_lookup_model_get_problem   (HmuiLookupModel *self);   /* borrowed; NULL: none */
 HmFormat         hmui_lookup_model_get_format    (HmuiLookupModel *self);
 
+/** hmui_lookup_model_get_first_link: the first row of the answer that leads to another one; borrowed; NULL: none does. */
+const HmuiAnswerText *hmui_lookup_model_get_first_link (HmuiLookupModel *self);
+
 G_END_DECLS

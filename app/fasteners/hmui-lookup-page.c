@@ -1,14 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hmui-lookup-page.h"
 #include "hmui-answer-card.h"
+#include "hmui-focus.h"
 #include "hmui-heading.h"
 #include "hmui-resource.h"
+#include "hmui-size-drawing.h"
 #include "hmui-two-column.h"
 #include "hmui-widgets.h"
 #include "hmui-words-fit.h"
 #include <glib/gi18n.h>
 
-#define DRAWING_PX 186
 #define EXAMPLE_CHARS 28         /* so that two stand beside each other */
 
 struct _HmuiLookupPage
@@ -21,7 +22,7 @@ struct _HmuiLookupPage
   GtkLabel *problem_text, *sizes, *lead;
   HmuiHeading *title;
   GtkBox *main_parts, *side_parts;
-  HmuiDriveView *drawing;
+  HmuiSizeDrawing *drawing;
   GtkDropDown *condition, *tolerance;
 };
 
@@ -33,6 +34,7 @@ static const struct { const char *text, *question; } examples[] = {
   { "M8 x 1.25", N_("Tap drill, clearance hole, near misses") },
   { "5/16-18", N_("Limits of size, heads that go with it") },
   { "1/8 NPT", N_("A pipe thread") },
+  { "23 N·m", N_("What is that on my wrench?") },
 };
 
 G_DEFINE_FINAL_TYPE (HmuiLookupPage, hmui_lookup_page, GTK_TYPE_WIDGET)
@@ -92,14 +94,8 @@ static void
 show_drawing (HmuiLookupPage *self, HmuiAnswer *answer)
 {
   HmFormat format = hmui_lookup_model_get_format (self->model);
-  HmLength point_to_point, across_lobes;
-  guint n;
-  const HmDrive *drives = hmui_answer_get_drives (answer, &n);
 
-  hmui_answer_get_lobes (answer, &point_to_point, &across_lobes);
-  hmui_drive_view_set_drives (self->drawing, drives, n, &format);
-  hmui_drive_view_set_hexalobular (self->drawing, point_to_point, across_lobes);
-  gtk_widget_set_visible (GTK_WIDGET (self->drawing), n > 0);
+  hmui_size_drawing_set (self->drawing, answer, &format);
 }
 
 static void
@@ -172,6 +168,7 @@ model_changed_cb (HmuiLookupPage *self)
   HmuiAnswer *answer = hmui_lookup_model_get_answer (self->model);
   const char *problem = hmui_lookup_model_get_problem (self->model);
 
+  hmui_focus_leave (GTK_WIDGET (self));
   empty_box (self->main_parts);
   empty_box (self->side_parts);
   gtk_widget_set_visible (self->start, answer == NULL);
@@ -180,6 +177,26 @@ model_changed_cb (HmuiLookupPage *self)
   gtk_label_set_text (self->problem_text, problem != NULL ? problem : "");
   if (answer != NULL)
     show_answer (self, answer);
+}
+
+static gboolean
+focus_in (GtkBox *parts)
+{
+  for (GtkWidget *card = gtk_widget_get_first_child (GTK_WIDGET (parts)); card != NULL; card = gtk_widget_get_next_sibling (card))
+    if (gtk_widget_grab_focus (card))
+      return TRUE;
+  return FALSE;
+}
+
+/* To what the answer leads to; else to its title; without an answer to the first example. */
+static gboolean
+hmui_lookup_page_grab_focus (GtkWidget *widget)
+{
+  HmuiLookupPage *self = HMUI_LOOKUP_PAGE (widget);
+
+  if (!gtk_widget_get_visible (self->answer))
+    return gtk_widget_grab_focus (gtk_widget_get_first_child (GTK_WIDGET (gtk_flow_box_get_child_at_index (self->examples, 0))));
+  return focus_in (self->main_parts) || focus_in (self->side_parts) || gtk_widget_grab_focus (GTK_WIDGET (self->title));
 }
 
 static void
@@ -196,7 +213,9 @@ hmui_lookup_page_class_init (HmuiLookupPageClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = hmui_lookup_page_dispose;
+  widget_class->grab_focus = hmui_lookup_page_grab_focus;
   g_type_ensure (HMUI_TYPE_HEADING);
+  g_type_ensure (HMUI_TYPE_SIZE_DRAWING);
   g_type_ensure (HMUI_TYPE_TWO_COLUMN);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_template_from_resource (widget_class, HMUI_RESOURCE "fasteners/hmui-lookup-page.ui");
@@ -221,7 +240,6 @@ static void
 hmui_lookup_page_init (HmuiLookupPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  hmui_drive_view_set_pixel_size (self->drawing, DRAWING_PX);
   add_examples (self);
   fill_choices (self);
 }

@@ -127,10 +127,11 @@ add_threads (GListStore *store, const HmTables *tables, const HmFormat *format)
     {
       HmuiSizeRow *row = append (store);
       HmThread thread = { rows[i].inch ? HM_THREAD_UNIFIED : HM_THREAD_ISO_METRIC, rows[i].major, rows[i].pitch, FALSE };
+      HmFormat own = hmui_words_own (format, rows[i].inch);
       const HmHoleRow *holes = rows[i].series == HM_SERIES_NPT ? NULL : hm_thread_find_holes (&thread, tables);
 
       set_cell (row, 0, g_strdup (rows[i].name), rows[i].major.mm);
-      set_cell (row, 1, hmui_words_length (rows[i].major, format), rows[i].major.mm);
+      set_cell (row, 1, hmui_words_length (rows[i].major, &own), rows[i].major.mm);
       set_cell (row, 2, hm_pitch_format (rows[i].pitch, rows[i].inch, format), rows[i].pitch.mm);
       set_cell (row, 3, holes != NULL ? g_strdup (holes->tap_drill_name) : NULL, holes != NULL ? holes->tap_drill.mm : 0.0);
       set_cell (row, 4, g_strdup (hmui_words_series (rows[i].series)), 0.0);
@@ -166,6 +167,7 @@ add_hexalobular (GListStore *store, const HmTables *tables, const HmFormat *form
 {
   gsize n;
   const HmHexalobularRow *rows = hm_tables_get_hexalobular (tables, &n);
+  HmFormat metric = hmui_words_own (format, FALSE);
 
   for (gsize i = 0; i < n; i++)
     {
@@ -173,8 +175,8 @@ add_hexalobular (GListStore *store, const HmTables *tables, const HmFormat *form
       HmDrive drive = { rows[i].external ? HM_DRIVE_HEXALOBULAR_EXTERNAL : HM_DRIVE_HEXALOBULAR, { 0.0 }, rows[i].number, FALSE };
 
       set_cell (row, 0, hm_drive_format (&drive, format), rows[i].number);
-      set_cell (row, 1, hmui_words_length (rows[i].a, format), rows[i].a.mm);
-      set_cell (row, 2, rows[i].b.mm > 0.0 ? hmui_words_length (rows[i].b, format) : NULL, rows[i].b.mm);
+      set_cell (row, 1, hmui_words_length (rows[i].a, &metric), rows[i].a.mm);
+      set_cell (row, 2, rows[i].b.mm > 0.0 ? hmui_words_length (rows[i].b, &metric) : NULL, rows[i].b.mm);
       set_source (row, 3, &rows[i].provenance);
       row->target = hm_drive_format (&drive, format);
     }

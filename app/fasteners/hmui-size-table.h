@@ -28,4 +28,16 @@ const char *hmui_size_table_column (HmuiSizeTableKind kind, guint column);
 /** hmui_size_table_rows: (transfer full): a #GListStore of #HmuiSizeRow, in the order of the standards. */
 GListModel *hmui_size_table_rows   (HmuiSizeTableKind kind, const HmTables *tables, const HmFormat *format);
 
+/**
+ * hmui_size_row_matches: whether each word of @words begins a word of the row, in any column. A number and its unit are one word:
+ * "9 mm" is not "19 mm". Upper and lower case are alike; nothing typed matches all.
+ */
+gboolean hmui_size_row_matches (HmuiSizeRow *self, const char *words);
+
+/**
+ * hmui_size_table_to_text: (transfer full): a line of headings with their units, then one for each of @rows, with tabs between the
+ * columns.
+ */
+char *hmui_size_table_to_text (HmuiSizeTableKind kind, GListModel *rows);
+
 G_END_DECLS

@@ -4,11 +4,11 @@
 
 #include <glib/gi18n.h>
 
-#define GAP 7.0                  /* pt between blocks */
-#define GAP_BEFORE_HEADING 12.0
+#define GAP 6.0                  /* pt between blocks */
+#define GAP_BEFORE_HEADING 10.0
 #define GAP_OF_NOTES 2.5
 #define HEAD_GAP 8.0             /* under the rule of the page's head */
-#define FOOT_HEIGHT 24.0
+#define FOOT_HEIGHT 22.0
 #define CAUTION_PAD 6.0
 #define CAUTION_BAR 3.0
 

@@ -45,20 +45,30 @@ draw_pages (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GByte
   return status;
 }
 
-gboolean
-hmui_sheet_pdf_save (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GFile *file, GError **error)
+GBytes *
+hmui_sheet_pdf_new (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GError **error)
 {
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
   cairo_status_t status;
 
-  g_return_val_if_fail (sheet != NULL && paper != NULL && made != NULL && G_IS_FILE (file), FALSE);
+  g_return_val_if_fail (sheet != NULL && paper != NULL && made != NULL, NULL);
   status = draw_pages (sheet, paper, made, bytes);
-  if (status != CAIRO_STATUS_SUCCESS)
-    {
-      g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED, cairo_status_to_string (status));
-      return FALSE;
-    }
-  return g_file_replace_contents (file, (const char *) bytes->data, bytes->len, NULL, FALSE, G_FILE_CREATE_NONE, NULL, NULL, error);
+  if (status == CAIRO_STATUS_SUCCESS)
+    return g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
+  g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED, cairo_status_to_string (status));
+  return NULL;
+}
+
+gboolean
+hmui_sheet_pdf_save (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GFile *file, GError **error)
+{
+  g_autoptr (GBytes) bytes = NULL;
+
+  g_return_val_if_fail (G_IS_FILE (file), FALSE);
+  bytes = hmui_sheet_pdf_new (sheet, paper, made, error);
+  return bytes != NULL
+         && g_file_replace_contents (file, g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), NULL, FALSE,
+                                     G_FILE_CREATE_NONE, NULL, NULL, error);
 }
 
 GDateTime *

@@ -5,8 +5,14 @@
 G_BEGIN_DECLS
 
 /**
- * hmui_sheet_pdf_save: writes @sheet as a PDF, in place of what was there. The same sheet, paper and time give the same bytes.
+ * hmui_sheet_pdf_new: @sheet as a PDF. The same sheet, paper and time give the same bytes.
  * @made: when it was made, for the PDF's own data
+ * Returns: (transfer full), or NULL with %G_IO_ERROR
+ */
+GBytes *hmui_sheet_pdf_new (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GError **error);
+
+/**
+ * hmui_sheet_pdf_save: writes such a PDF, in place of what was there.
  * Returns: %FALSE with %G_IO_ERROR when the file cannot be written; what was there is then unchanged
  */
 gboolean hmui_sheet_pdf_save (const HmSheet *sheet, const HmuiPaper *paper, GDateTime *made, GFile *file,

@@ -14,7 +14,7 @@ G_BEGIN_DECLS
 #define HMUI_SHEET_TEXT_PT 9.0
 #define HMUI_SHEET_NOTE_PT 8.0     /* the smallest */
 #define HMUI_SHEET_CELL_PAD_X 4.0
-#define HMUI_SHEET_CELL_PAD_Y 1.3
+#define HMUI_SHEET_CELL_PAD_Y 1.1
 
 /** hmui_sheet_type_new_context: (transfer full) */
 PangoContext *hmui_sheet_type_new_context (void);

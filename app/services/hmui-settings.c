@@ -14,10 +14,11 @@ struct _HmuiSettings
   int text_percent, window_width, window_height;
   gboolean window_maximized;
   GStrv torque_wrenches;          /* owned; NULL: none */
+  char *last_machine;             /* owned; NULL or empty: none */
 };
 
 enum { PROP_0, PROP_UNITS, PROP_APPEARANCE, PROP_TEXT_PERCENT, PROP_WINDOW_WIDTH, PROP_WINDOW_HEIGHT,
-       PROP_WINDOW_MAXIMIZED, PROP_TORQUE_WRENCHES, N_PROPS };
+       PROP_WINDOW_MAXIMIZED, PROP_TORQUE_WRENCHES, PROP_LAST_MACHINE, N_PROPS };
 
 G_DEFINE_ENUM_TYPE (HmuiAppearance, hmui_appearance,
                     G_DEFINE_ENUM_VALUE (HMUI_APPEARANCE_FOLLOW, "follow"),
@@ -42,6 +43,7 @@ hmui_settings_get_property (GObject *object, guint id, GValue *value, GParamSpec
     case PROP_WINDOW_HEIGHT: g_value_set_int (value, self->window_height); break;
     case PROP_WINDOW_MAXIMIZED: g_value_set_boolean (value, self->window_maximized); break;
     case PROP_TORQUE_WRENCHES: g_value_set_boxed (value, self->torque_wrenches); break;
+    case PROP_LAST_MACHINE: g_value_set_string (value, self->last_machine); break;
     default: G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
     }
 }
@@ -62,6 +64,10 @@ hmui_settings_set_property (GObject *object, guint id, const GValue *value, GPar
     case PROP_TORQUE_WRENCHES:
       g_strfreev (self->torque_wrenches);
       self->torque_wrenches = g_value_dup_boxed (value);
+      break;
+    case PROP_LAST_MACHINE:
+      g_free (self->last_machine);
+      self->last_machine = g_value_dup_string (value);
       break;
     default: G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
     }
@@ -85,7 +91,7 @@ static void
 bind_stored (HmuiSettings *self)
 {
   static const char * const keys[] = { "units", "appearance", "text-percent", "window-width", "window-height",
-                                       "window-maximized", "torque-wrenches" };
+                                       "window-maximized", "torque-wrenches", "last-machine" };
   g_autoptr(GSettingsSchema) schema = NULL;
 
   self->stored = find_stored ();
@@ -109,6 +115,7 @@ hmui_settings_finalize (GObject *object)
 {
   g_clear_object (&HMUI_SETTINGS (object)->stored);
   g_strfreev (HMUI_SETTINGS (object)->torque_wrenches);
+  g_free (HMUI_SETTINGS (object)->last_machine);
   G_OBJECT_CLASS (hmui_settings_parent_class)->finalize (object);
 }
 
@@ -136,6 +143,8 @@ hmui_settings_class_init (HmuiSettingsClass *klass)
     g_param_spec_boolean ("window-maximized", NULL, NULL, FALSE, flags));
   g_object_class_install_property (object_class, PROP_TORQUE_WRENCHES,
     g_param_spec_boxed ("torque-wrenches", NULL, NULL, G_TYPE_STRV, flags));
+  g_object_class_install_property (object_class, PROP_LAST_MACHINE,
+    g_param_spec_string ("last-machine", NULL, NULL, "", flags));
 }
 
 static void

@@ -20,7 +20,8 @@ GType hmui_units_get_type (void);
  *
  * Properties, all read/write: "units" (#HmuiUnits), "appearance" (#HmuiAppearance), "text-percent" (int, 80–200),
  * "window-width", "window-height" (int), "window-maximized" (gboolean), "torque-wrenches" (GStrv: the torque wrenches in
- * the drawer, a line each, see hm_shop_wrench_parse()).
+ * the drawer, a line each, see hm_shop_wrench_parse()), "last-machine" (string: the id of the kind of machine that a diagnosis was last started for;
+ * empty: none yet).
  */
 #define HMUI_TYPE_SETTINGS (hmui_settings_get_type ())
 G_DECLARE_FINAL_TYPE (HmuiSettings, hmui_settings, HMUI, SETTINGS, GObject)

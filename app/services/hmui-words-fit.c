@@ -77,6 +77,12 @@ hmui_words_length (HmLength length, const HmFormat *format)
   return hmui_words_span (length, length, format);
 }
 
+HmFormat
+hmui_words_own (const HmFormat *format, gboolean inch)
+{
+  return (HmFormat) { format->decimal_point, inch ? HM_UNIT_SYSTEM_INCH_FIRST : HM_UNIT_SYSTEM_METRIC_FIRST };
+}
+
 char *
 hmui_words_size_name (HmLength nominal, gboolean inch, const HmFormat *format)
 {
@@ -90,9 +96,8 @@ hmui_words_size (HmLength nominal, gboolean inch, const HmFormat *format)
 {
   g_autofree char *name = hmui_words_size_name (nominal, inch, format);
   g_autofree char *other = hm_quantity_format (quantity (nominal), inch ? HM_UNIT_MM : HM_UNIT_INCH, -1, format);
-  gboolean name_first = inch == (format->system == HM_UNIT_SYSTEM_INCH_FIRST);
 
-  return g_strdup_printf ("%s (%s)", name_first ? name : other, name_first ? other : name);
+  return g_strdup_printf ("%s (%s)", name, other);
 }
 
 char *

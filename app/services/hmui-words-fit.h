@@ -35,7 +35,9 @@ char *hmui_words_length (HmLength length, const HmFormat *format);
 char *hmui_words_span (HmLength low, HmLength high, const HmFormat *format);
 /** The same to a gauge's digits, 0.0001 in and 0.001 mm: "0.3026–0.3113 in (7.686–7.907 mm)". */
 char *hmui_words_fine_span (HmLength low, HmLength high, const HmFormat *format);
-/** A named size in both systems: "11/32 in (8.73 mm)", "0.354 in (9 mm)". */
+/** @format, but with the system of a size itself first: a metric size reads in millimeters whatever the person reads first. */
+HmFormat hmui_words_own (const HmFormat *format, gboolean inch);
+/** A named size in both systems, its own first: "11/32 in (8.73 mm)", "9 mm (0.354 in)". */
 char *hmui_words_size (HmLength nominal, gboolean inch, const HmFormat *format);
 /** The name of a size alone: "11/32 in", "9 mm". */
 char *hmui_words_size_name (HmLength nominal, gboolean inch, const HmFormat *format);

@@ -219,3 +219,11 @@ hmui_torque_form_set_model (HmuiTorqueForm *self, HmuiTorqueModel *model)
   hmui_torque_field_set_unit (self->manual, hm_unit_symbol (hmui_torque_model_get_torque_unit (model)));
   hmui_torque_form_refresh (self);
 }
+
+void
+hmui_torque_form_set_given (HmuiTorqueForm *self, const char *text)
+{
+  g_return_if_fail (HMUI_IS_TORQUE_FORM (self) && text != NULL);
+  hmui_torque_field_set_text (self->manual, text);
+  gtk_widget_grab_focus (GTK_WIDGET (self->manual));
+}

@@ -11,4 +11,7 @@ G_DECLARE_FINAL_TYPE (HmuiTorqueForm, hmui_torque_form, HMUI, TORQUE_FORM, GtkWi
 void hmui_torque_form_set_model (HmuiTorqueForm *self, HmuiTorqueModel *model);
 void hmui_torque_form_refresh   (HmuiTorqueForm *self);
 
+/** hmui_torque_form_set_given: types it where the torque of the maker's manual goes, and puts the cursor there. */
+void hmui_torque_form_set_given (HmuiTorqueForm *self, const char *text);
+
 G_END_DECLS

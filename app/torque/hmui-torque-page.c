@@ -144,3 +144,9 @@ hmui_torque_page_new (HmuiTorqueModel *model, HmuiOrderModel *order, HmuiWrenchD
   model_changed_cb (self);
   return GTK_WIDGET (self);
 }
+
+void
+hmui_torque_page_set_given (HmuiTorquePage *self, const char *text)
+{
+  hmui_torque_form_set_given (self->form, text);
+}

@@ -14,4 +14,7 @@ G_DECLARE_FINAL_TYPE (HmuiTorquePage, hmui_torque_page, HMUI, TORQUE_PAGE, GtkWi
 
 GtkWidget *hmui_torque_page_new (HmuiTorqueModel *model, HmuiOrderModel *order, HmuiWrenchDrawer *drawer);
 
+/** hmui_torque_page_set_given: types it where the torque of the maker's manual goes, and puts the cursor there. */
+void       hmui_torque_page_set_given (HmuiTorquePage *self, const char *text);
+
 G_END_DECLS

@@ -157,3 +157,11 @@ hmui_torque_place_new (HmuiSettings *settings)
   g_signal_connect_object (self->model, "changed", G_CALLBACK (hmui_place_emit_changed), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }
+
+void
+hmui_torque_place_set_given (HmuiTorquePlace *self, const char *text)
+{
+  g_return_if_fail (HMUI_IS_TORQUE_PLACE (self) && text != NULL);
+  ensure_page (self);
+  hmui_torque_page_set_given (HMUI_TORQUE_PAGE (self->page), text);
+}

@@ -11,4 +11,7 @@ G_DECLARE_FINAL_TYPE (HmuiTorquePlace, hmui_torque_place, HMUI, TORQUE_PLACE, Gt
 
 GtkWidget *hmui_torque_place_new (HmuiSettings *settings);
 
+/** hmui_torque_place_set_given: types a torque with its unit ("45 lbf·ft") where that of the maker's manual goes. */
+void       hmui_torque_place_set_given (HmuiTorquePlace *self, const char *text);
+
 G_END_DECLS

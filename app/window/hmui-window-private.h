@@ -25,5 +25,6 @@ struct _HmuiWindow
 void       hmui_window_install_actions (GtkWidgetClass *widget_class);
 void       hmui_window_update_actions  (HmuiWindow *self);
 HmuiPlace *hmui_window_get_place       (HmuiWindow *self);   /* in sight; borrowed */
+GtkWidget *hmui_window_visit           (HmuiWindow *self, const char *name);   /* a place, with the keyboard focus in it; borrowed */
 
 G_END_DECLS

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "hmui-window-private.h"
+#include "hmui-chart-actions.h"
 #include "hmui-diagnose-place.h"
 #include "hmui-fasteners-place.h"
 #include "hmui-place-row.h"
@@ -119,6 +120,17 @@ static void
 row_activated_cb (HmuiWindow *self, GtkListBoxRow *row)
 {
   visit_place (self, gtk_list_box_row_get_index (row));
+  gtk_widget_grab_focus (GTK_WIDGET (hmui_window_get_place (self)));
+}
+
+GtkWidget *
+hmui_window_visit (HmuiWindow *self, const char *name)
+{
+  for (gsize i = 0; i < G_N_ELEMENTS (place_kinds); i++)
+    if (g_str_equal (place_kinds[i].name, name))
+      visit_place (self, (int) i);
+  gtk_widget_grab_focus (GTK_WIDGET (hmui_window_get_place (self)));
+  return GTK_WIDGET (hmui_window_get_place (self));
 }
 
 static void
@@ -161,6 +173,12 @@ hmui_window_size_allocate (GtkWidget *widget, int width, int height, int baselin
     self->narrow_idle = g_idle_add (narrow_cb, self);
 }
 
+static void
+tell_cb (const char *sentence, gpointer user_data)
+{
+  hmui_message_strip_say (HMUI_WINDOW (user_data)->strip, sentence, FALSE);
+}
+
 /* After the first frame: what the place in sight needs from disk. */
 static gboolean
 fill_cb (gpointer data)
@@ -174,6 +192,7 @@ fill_cb (gpointer data)
   warning = hmui_settings_dup_warning (self->settings);
   if (warning != NULL)
     hmui_message_strip_say (self->strip, warning, FALSE);
+  hmui_chart_actions_attach (GTK_APPLICATION_WINDOW (self), self->settings, tell_cb, self);
   hmui_place_fill (hmui_window_get_place (self));
   return G_SOURCE_REMOVE;
 }
@@ -216,7 +235,6 @@ hmui_window_class_init (HmuiWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HmuiWindow, where);
   gtk_widget_class_bind_template_child (widget_class, HmuiWindow, menu);
   gtk_widget_class_bind_template_child (widget_class, HmuiWindow, strip);
-  gtk_widget_class_bind_template_callback (widget_class, row_activated_cb);
   gtk_widget_class_bind_template_callback (widget_class, row_activated_cb);
   hmui_window_install_actions (widget_class);
 }

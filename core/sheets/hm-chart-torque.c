@@ -52,15 +52,28 @@ put_state (HmChartWork *work, HmSheetTable *table, const HmTightening *tightenin
   put_torque (work, table, tightening->high, unit, HM_TONE_PLAIN);
 }
 
+/* "8.8, 1.6–16 mm": a class may have another strength beyond some size. */
+static char *
+name_strength (HmChartWork *work, const HmThread *thread, const char *strength)
+{
+  const HmStrengthRow *row = hm_torque_find_strength (work->tables, strength, thread, NULL);
+  const HmQuantityRange span = { hm_quantity (HM_QUANTITY_LENGTH, row->from.mm, HM_UNIT_MM),
+                                 hm_quantity (HM_QUANTITY_LENGTH, row->to.mm, HM_UNIT_MM) };
+  g_autofree char *sizes = hm_quantity_range_format (span, thread->form == HM_THREAD_UNIFIED ? HM_UNIT_INCH : HM_UNIT_MM,
+                                                     HM_DECIMALS_SHORTEST, work->format);
+
+  return g_strdup_printf ("%s, %s", strength, sizes);
+}
+
 static void
-add_sources (HmChartWork *work, const HmThreadRow *row, const char *strength, const HmTightening *dry, const HmTightening *oiled)
+add_sources (HmChartWork *work, const HmThreadRow *row, const char *class_name, const HmTightening *dry, const HmTightening *oiled)
 {
   hm_sheet_sources_add (work->sources, work->translate (N_("Torques")), row->name, dry->provenance);
   hm_sheet_sources_add (work->sources, work->translate (N_("Torques")), row->name, oiled->provenance);
   hm_sheet_sources_add (work->sources, work->translate (N_("Friction, dry")), "", dry->friction_provenance);
   hm_sheet_sources_add (work->sources, work->translate (N_("Friction, oiled")), "", oiled->friction_provenance);
   hm_sheet_sources_add (work->sources, work->translate (row->inch ? N_("Strength of inch grades") : N_("Strength of metric classes")),
-                        strength, dry->strength_provenance);
+                        class_name, dry->strength_provenance);
 }
 
 /*
@@ -70,6 +83,7 @@ static void
 put_row (HmChartWork *work, HmSheetTable *table, const HmThreadRow *row, const char *strength, HmUnit *unit)
 {
   const HmThread thread = { row->inch ? HM_THREAD_UNIFIED : HM_THREAD_ISO_METRIC, row->major, row->pitch, FALSE };
+  g_autofree char *class_name = NULL;
   HmTightening dry, oiled;
   gboolean first = *unit == HM_UNIT_NONE;
 
@@ -84,7 +98,8 @@ put_row (HmChartWork *work, HmSheetTable *table, const HmThreadRow *row, const c
   hm_chart_put_text (table, hm_unit_symbol (*unit), *unit == HM_UNIT_POUND_INCH ? HM_TONE_STRONG : HM_TONE_PLAIN);
   put_state (work, table, &dry, *unit);
   put_state (work, table, &oiled, *unit);
-  add_sources (work, row, strength, &dry, &oiled);
+  class_name = name_strength (work, &thread, strength);
+  add_sources (work, row, class_name, &dry, &oiled);
 }
 
 static void

@@ -2,6 +2,7 @@
 #include "hmui-identify-model.h"
 #include "hmui-lookup-model.h"
 #include "hmui-size-table.h"
+#include "hmui-true-scale.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
@@ -145,8 +146,8 @@ thread_is_answered (void **state)
   assert_string_equal (hmui_answer_get_title (answer), "M8 × 1.25");
   assert_says (hmui_answer_row_get_text (hmui_answer_part_get_row (holes, 0))->title, "6.8 mm: ");
   assert_says (hmui_answer_row_get_text (hmui_answer_part_get_row (holes, 0))->detail, "74" NBSP "%");   /* (8 − 6.8) / (1.299 × 1.25) */
-  find_row (answer, HMUI_PART_HOLES, "0.354" NBSP "in (9.00" NBSP "mm)");
-  find_row (answer, HMUI_PART_BASICS, "0.0567" NBSP "in² (36.6" NBSP "mm²)");
+  find_row (answer, HMUI_PART_HOLES, "9.00" NBSP "mm (0.354" NBSP "in)");
+  find_row (answer, HMUI_PART_BASICS, "36.6" NBSP "mm² (0.0567" NBSP "in²)");
   find_row (answer, HMUI_PART_HEADS, "13" NBSP "mm hex bolt");   /* ISO 272 */
   assert_non_null (misses);
   assert_non_null (hmui_answer_row_get_text (hmui_answer_part_get_row (misses, 0))->bolt);
@@ -173,14 +174,81 @@ left_hand_is_said (void **state)
   assert_says (hmui_answer_get_lead (ask (*state, "1/8 NPT")), "tapered");
 }
 
+/* A size is named in its own system, whatever the person reads first: no wrench is marked "0.354 in". */
 static void
-units_of_the_person_come_first (void **state)
+size_is_written_in_its_own_system (void **state)
+{
+  static const struct { const char *text, *sizes; } rows[] = {
+    { "11/32", "11/32" NBSP "in (8.73" NBSP "mm)" },
+    { "9 mm", "9" NBSP "mm (0.354" NBSP "in)" },
+    { "5 mm key", "5" NBSP "mm (0.197" NBSP "in)" },
+    { "M8", "8.00" NBSP "mm (0.315" NBSP "in), pitch 1.25" NBSP "mm (20.3" NBSP "tpi)" },
+    { "5/16-18", "5/16" NBSP "in (7.94" NBSP "mm), pitch 18" NBSP "tpi (1.411" NBSP "mm)" },
+  };
+  Bench *bench = *state;
+
+  for (guint metric = 0; metric < 2; metric++)
+    {
+      g_object_set (bench->settings, "units", metric ? HMUI_UNITS_METRIC_FIRST : HMUI_UNITS_INCH_FIRST, NULL);
+      for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+        assert_string_equal (hmui_answer_get_sizes (ask (bench, rows[i].text)), rows[i].sizes);
+    }
+}
+
+/* Limits and clearances are lengths, not names: those follow the person. */
+static void
+limits_follow_the_person (void **state)
 {
   Bench *bench = *state;
 
-  ask (bench, "11/32");
+  assert_says (hmui_answer_part_get_note (hmui_answer_find_part (ask (bench, "13 mm"), HMUI_PART_FITS)), "–13.00" NBSP "mm) across flats");   /* ISO 4014 */
   g_object_set (bench->settings, "units", HMUI_UNITS_METRIC_FIRST, NULL);
-  assert_string_equal (hmui_answer_get_sizes (hmui_lookup_model_get_answer (bench->lookup)), "8.73" NBSP "mm (11/32" NBSP "in)");
+  find_row (ask (bench, "5/16-18"), HMUI_PART_LIMITS, "7.686–7.907" NBSP "mm (0.3026–0.3113" NBSP "in)");   /* ASME B1.1, 2A */
+}
+
+/* 1 lbf·in = 0.112984829 N·m, 1 kgf·m = 9.80665 N·m (NIST SP 811, B.8); 12 lbf·in in a lbf·ft, 16 ozf in a lbf. */
+static void
+torque_is_answered_in_every_unit (void **state)
+{
+  HmuiAnswer *answer = ask (*state, "45 ft-lb");
+  const HmuiAnswerText *link = find_row (answer, HMUI_PART_QUESTION, "Open Torque with 45" NBSP "lbf·ft");
+
+  assert_string_equal (hmui_answer_get_title (answer), "45" NBSP "lbf·ft");
+  find_row (answer, HMUI_PART_TORQUE, "61.0" NBSP "N·m");
+  find_row (answer, HMUI_PART_TORQUE, "45" NBSP "lbf·ft");
+  find_row (answer, HMUI_PART_TORQUE, "540" NBSP "lbf·in");
+  find_row (answer, HMUI_PART_TORQUE, "6.22" NBSP "kgf·m");
+  find_row (answer, HMUI_PART_TORQUE, "8640" NBSP "ozf·in");
+  assert_string_equal (link->action, "win.torque");
+  assert_string_equal (link->target, "45" NBSP "lbf·ft");
+  find_row (ask (*state, link->target), HMUI_PART_TORQUE, "540" NBSP "lbf·in");
+  find_row (ask (*state, "23 N·m"), HMUI_PART_TORQUE, "17" NBSP "lbf·ft");
+  find_row (ask (*state, "200 in-lb"), HMUI_PART_TORQUE, "22.6" NBSP "N·m");
+}
+
+/* What Enter opens is another answer than the one in sight. */
+static void
+first_link_leads_on (void **state)
+{
+  Bench *bench = *state;
+
+  assert_null (hmui_lookup_model_get_first_link (bench->lookup));
+  ask (bench, "11/32");
+  assert_string_equal (hmui_lookup_model_get_first_link (bench->lookup)->target, "9" NBSP "mm");
+  ask (bench, "23 N·m");
+  assert_string_equal (hmui_lookup_model_get_first_link (bench->lookup)->action, "win.torque");
+}
+
+/* A monitor of 508 × 285.75 mm with 1920 × 1080 pixels: 3.78 a millimeter, as 96 an inch are. */
+static void
+scale_of_a_monitor (void **state)
+{
+  assert_float_equal (hmui_true_scale (1920, 1080, 508, 286), 1920 / 508.0, 1e-9);
+  assert_float_equal (hmui_true_scale (1920, 1080, 0, 0), 0.0, 0.0);
+  assert_float_equal (hmui_true_scale (1920, 1080, 160, 160), 0.0, 0.0);       /* 16:9 is not square */
+  assert_float_equal (hmui_true_scale (1920, 1080, 1600, 900), 1.2, 1e-9);
+  assert_float_equal (hmui_true_scale (1920, 1080, 16, 9), 0.0, 0.0);          /* a shape in place of a size */
+  assert_float_equal (hmui_true_scale (-1, 1080, 508, 286), 0.0, 0.0);
 }
 
 /* Whatever is typed: an answer or one sentence, never both, never neither. */
@@ -242,6 +310,59 @@ table_sorts_by_size (void **state)
   assert_int_equal (hmui_size_row_compare (small, small, 2), 0);
 }
 
+/* The rows of a table that have @words, counted. */
+static guint
+count_matches (GListModel *rows, const char *words)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (rows); i++)
+    {
+      g_autoptr(HmuiSizeRow) row = g_list_model_get_item (rows, i);
+
+      n += hmui_size_row_matches (row, words) ? 1 : 0;
+    }
+  return n;
+}
+
+/* ISO 261: M8 comes with the coarse pitch 1.25 and fine ones. */
+static void
+table_is_filtered (void **state)
+{
+  Bench *bench = *state;
+  HmFormat format = hmui_settings_get_format (bench->settings);
+  const HmTables *tables = hm_knowledge_get_tables (bench->knowledge);
+  g_autoptr(GListModel) threads = hmui_size_table_rows (HMUI_SIZE_TABLE_THREADS, tables, &format);
+  g_autoptr(GListModel) sockets = hmui_size_table_rows (HMUI_SIZE_TABLE_SOCKETS, tables, &format);
+
+  assert_int_equal (count_matches (threads, ""), g_list_model_get_n_items (threads));
+  assert_int_equal (count_matches (threads, "  "), g_list_model_get_n_items (threads));
+  assert_int_equal (count_matches (threads, "m8 COARSE"), 1);
+  assert_int_equal (count_matches (threads, "M8 x 1"), count_matches (threads, "m8 × 1"));
+  assert_true (count_matches (threads, "M8") > 1);
+  assert_int_equal (count_matches (threads, "banana"), 0);
+  assert_true (count_matches (sockets, "9 mm") < count_matches (sockets, "mm"));
+  assert_true (count_matches (sockets, "19 mm") > 0);
+  assert_int_equal (count_matches (sockets, "%s"), 0);
+}
+
+static void
+table_is_written_as_text (void **state)
+{
+  Bench *bench = *state;
+  HmFormat format = hmui_settings_get_format (bench->settings);
+  g_autoptr(GListModel) rows = hmui_size_table_rows (HMUI_SIZE_TABLE_SOCKETS, hm_knowledge_get_tables (bench->knowledge), &format);
+  g_autofree char *text = hmui_size_table_to_text (HMUI_SIZE_TABLE_SOCKETS, rows);
+  g_auto(GStrv) lines = g_strsplit (text, "\n", -1);
+  g_auto(GStrv) cells = g_strsplit (lines[1], "\t", -1);
+
+  assert_int_equal (g_strv_length (lines), g_list_model_get_n_items (rows) + 2);   /* the heading, and nothing after the last line */
+  assert_string_equal (lines[0], "Socket (mm, in)\tNearest of the other system\tOn a head of this size\tOpening (mm, in)\tFrom");
+  assert_int_equal (g_strv_length (cells), 5);
+  assert_says (cells[0], " mm");
+  assert_null (strstr (text, NBSP));
+}
+
 /* ISO 965-1, 6g: the crests of M8 measure 7.760 to 7.972 mm. */
 static void
 bolt_is_identified (void **state)
@@ -296,10 +417,16 @@ main (void)
     BENCH_TEST (thread_is_answered),
     BENCH_TEST (class_is_chosen),
     BENCH_TEST (left_hand_is_said),
-    BENCH_TEST (units_of_the_person_come_first),
+    BENCH_TEST (size_is_written_in_its_own_system),
+    BENCH_TEST (limits_follow_the_person),
+    BENCH_TEST (torque_is_answered_in_every_unit),
+    BENCH_TEST (first_link_leads_on),
+    cmocka_unit_test (scale_of_a_monitor),
     BENCH_TEST (nonsense_gets_a_sentence),
     BENCH_TEST (every_target_leads_somewhere),
     BENCH_TEST (table_sorts_by_size),
+    BENCH_TEST (table_is_filtered),
+    BENCH_TEST (table_is_written_as_text),
     BENCH_TEST (bolt_is_identified),
     BENCH_TEST (nothing_comes_near),
   };

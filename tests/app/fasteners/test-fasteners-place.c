@@ -3,6 +3,7 @@
 #include "hmui-fasteners-place.h"
 #include "hmui-answer-line.h"
 #include "hmui-place.h"
+#include "hmui-size-drawing.h"
 #include "hmui-style.h"
 
 #include <setjmp.h>
@@ -174,22 +175,6 @@ tables_open_and_lead_back (void **state)
   wait_for (bench, is_label, "ISO metric, coarse pitch");
 }
 
-static void
-broken_knowledge_says_so_and_is_tried_again (void **state)
-{
-  g_autofree char *folder = g_strdup (g_getenv ("HALFMOON_DATA_DIR"));
-  Bench *bench;
-
-  g_setenv ("HALFMOON_DATA_DIR", "/nonexistent", TRUE);
-  open_bench (state);
-  g_setenv ("HALFMOON_DATA_DIR", folder, TRUE);
-  bench = *state;
-  wait_for (bench, is_label, "is missing");
-  g_signal_emit_by_name (wait_for (bench, is_button, "Try again"), "clicked");
-  wait_for (bench, is_label, "What do you have in hand?");
-  close_bench (state);
-}
-
 /* Every button and entry in sight can be hit with a gloved finger. */
 static void
 check_target (GtkWidget *widget)
@@ -206,6 +191,131 @@ check_target (GtkWidget *widget)
     return;
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
     check_target (child);
+}
+
+static gboolean
+is_filter (GtkWidget *widget, const char *text)
+{
+  g_autofree char *placeholder = NULL;
+
+  if (!GTK_IS_SEARCH_ENTRY (widget))
+    return FALSE;
+  g_object_get (widget, "placeholder-text", &placeholder, NULL);
+  return strcmp (placeholder, text) == 0;
+}
+
+static void
+take_text_cb (GObject *clipboard, GAsyncResult *result, gpointer text)
+{
+  *(char **) text = gdk_clipboard_read_text_finish (GDK_CLIPBOARD (clipboard), result, NULL);
+}
+
+static char *
+read_clipboard (GtkWidget *widget)
+{
+  char *text = NULL;
+
+  gdk_clipboard_read_text_async (gtk_widget_get_clipboard (widget), NULL, take_text_cb, &text);
+  while (text == NULL)
+    g_main_context_iteration (NULL, TRUE);
+  return text;
+}
+
+/* ISO 261: M8 with the coarse pitch is 1.25 mm. */
+static void
+table_is_filtered_and_copied (void **state)
+{
+  Bench *bench = *state;
+  g_autofree char *text = NULL;
+  g_auto(GStrv) lines = NULL;
+  GtkWidget *copy;
+
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (wait_for (bench, is_button, "Tables")), TRUE);
+  gtk_editable_set_text (GTK_EDITABLE (wait_for (bench, is_filter, "Show only rows with: M8, coarse, 13 mm")), "M8 coarse");
+  wait_for (bench, is_label, "1 row");
+  copy = wait_for (bench, is_button, "Copy as text");
+  g_signal_emit_by_name (copy, "clicked");
+  text = read_clipboard (copy);
+  lines = g_strsplit (text, "\n", -1);
+  assert_int_equal (g_strv_length (lines), 3);
+  assert_true (g_str_has_prefix (lines[0], "Thread\tMajor diameter (mm, in)\tPitch (mm, tpi)\t"));
+  assert_true (g_str_has_prefix (lines[1], "M8"));
+  assert_non_null (strstr (lines[1], "\t8.00 mm (0.315 in)\t1.25 mm (20.3 tpi)\t"));
+  gtk_editable_set_text (GTK_EDITABLE (wait_for (bench, is_filter, "Show only rows with: M8, coarse, 13 mm")), "banana");
+  wait_for (bench, is_label, "No row has that");
+  assert_false (gtk_widget_is_sensitive (copy));
+  check_target (bench->place);
+}
+
+static gboolean
+is_drawing (GtkWidget *widget, const char *text)
+{
+  return HMUI_IS_SIZE_DRAWING (widget);
+}
+
+static void
+true_size_is_claimed_only_with_a_ruler (void **state)
+{
+  static const char claim[] = "True size if the\nruler measures 25" NBSP "mm";
+  Bench *bench = *state;
+  HmuiSizeDrawing *drawing;
+
+  type (bench, "9 mm");
+  drawing = HMUI_SIZE_DRAWING (wait_for (bench, is_drawing, "a drawing"));
+  hmui_size_drawing_set_px_per_mm (drawing, 3.78);
+  wait_for (bench, is_label, claim);
+  hmui_size_drawing_set_px_per_mm (drawing, 0.0);      /* a monitor that does not say how large it is */
+  assert_null (find (bench->place, is_label, claim));
+  hmui_size_drawing_set_px_per_mm (drawing, 16.0);     /* no room for the ruler */
+  assert_null (find (bench->place, is_label, claim));
+  hmui_size_drawing_set_px_per_mm (drawing, 3.78);
+  type (bench, "T40");
+  wait_for (bench, is_label, "Right tool: T40 bit.");
+  assert_null (find (bench->place, is_label, claim));
+}
+
+static void
+torque_is_shown_with_a_link (void **state)
+{
+  Bench *bench = *state;
+  GtkWidget *link;
+
+  type (bench, "200 in-lb");
+  wait_for (bench, is_label, "22.6" NBSP "N·m");
+  link = wait_for (bench, is_button, "Open Torque with 200" NBSP "lbf·in");
+  assert_string_equal (gtk_actionable_get_action_name (GTK_ACTIONABLE (link)), "win.torque");
+}
+
+/* Enter answers what is typed without waiting, then leads on. */
+static void
+enter_opens_the_first_link (void **state)
+{
+  Bench *bench = *state;
+  GtkWidget *search = wait_for (bench, is_search, "the search");
+
+  type (bench, "11/32");
+  g_signal_emit_by_name (search, "activate");
+  assert_non_null (find (bench->place, is_label, "Nearest metric size: 9" NBSP "mm socket, usable."));
+  assert_string_equal (gtk_editable_get_text (GTK_EDITABLE (search)), "11/32");
+  g_signal_emit_by_name (search, "activate");
+  assert_string_equal (gtk_editable_get_text (GTK_EDITABLE (search)), "9" NBSP "mm");
+  wait_for (bench, is_label, "No standard head has this size.");
+}
+
+static void
+broken_knowledge_says_so_and_is_tried_again (void **state)
+{
+  g_autofree char *folder = g_strdup (g_getenv ("HALFMOON_DATA_DIR"));
+  Bench *bench;
+
+  g_setenv ("HALFMOON_DATA_DIR", "/nonexistent", TRUE);
+  open_bench (state);
+  g_setenv ("HALFMOON_DATA_DIR", folder, TRUE);
+  bench = *state;
+  wait_for (bench, is_label, "is missing");
+  g_signal_emit_by_name (wait_for (bench, is_button, "Try again"), "clicked");
+  wait_for (bench, is_label, "What do you have in hand?");
+  close_bench (state);
 }
 
 static void
@@ -231,6 +341,10 @@ main (void)
     BENCH_TEST (bolt_is_identified_on_its_page),
     BENCH_TEST (tables_open_and_lead_back),
     BENCH_TEST (targets_are_large),
+    BENCH_TEST (table_is_filtered_and_copied),
+    BENCH_TEST (true_size_is_claimed_only_with_a_ruler),
+    BENCH_TEST (torque_is_shown_with_a_link),
+    BENCH_TEST (enter_opens_the_first_link),
     cmocka_unit_test (broken_knowledge_says_so_and_is_tried_again),
   };
 
