@@ -93,6 +93,7 @@ static void
 add_accelerators (HmuiApplication *self)
 {
   static const struct { const char *action; const char *keys[4]; } accelerators[] = {
+    { "win.new-diagnosis", { "<Control>n", NULL } },
     { "app.text-larger", { "<Control>plus", "<Control>equal", "<Control>KP_Add", NULL } },
     { "app.text-smaller", { "<Control>minus", "<Control>KP_Subtract", NULL } },
     { "app.text-normal", { "<Control>0", "<Control>KP_0", NULL } },

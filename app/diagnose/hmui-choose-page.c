@@ -8,7 +8,7 @@
 #include "hmui-two-column.h"
 #include <glib/gi18n.h>
 
-#define OPEN_SHOWN 2    /* diagnoses to go on with, before "Show all" */
+#define OPEN_SHOWN 1    /* diagnoses to go on with, before "Show all" */
 
 struct _HmuiChoosePage
 {

@@ -151,6 +151,12 @@ redo (HmuiPlace *place)
 }
 
 static void
+go_home (HmuiPlace *place)
+{
+  hmui_diagnose_model_leave (HMUI_DIAGNOSE_PLACE (place)->bench);
+}
+
+static void
 fill (HmuiPlace *place)
 {
   HmuiDiagnosePlace *self = HMUI_DIAGNOSE_PLACE (place);
@@ -168,12 +174,7 @@ place_init (HmuiPlaceInterface *iface)
   iface->undo = undo;
   iface->redo = redo;
   iface->fill = fill;
-}
-
-static void
-home_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  hmui_diagnose_model_leave (HMUI_DIAGNOSE_PLACE (widget)->bench);
+  iface->go_home = go_home;
 }
 
 static void
@@ -195,7 +196,6 @@ hmui_diagnose_place_class_init (HmuiDiagnosePlaceClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = hmui_diagnose_place_dispose;
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
-  gtk_widget_class_install_action (widget_class, "diagnose.home", NULL, home_action);
 }
 
 static void

@@ -54,6 +54,14 @@ hmui_place_fill (HmuiPlace *self)
 }
 
 void
+hmui_place_go_home (HmuiPlace *self)
+{
+  g_return_if_fail (HMUI_IS_PLACE (self));
+  if (HMUI_PLACE_GET_IFACE (self)->go_home != NULL)
+    HMUI_PLACE_GET_IFACE (self)->go_home (self);
+}
+
+void
 hmui_place_emit_changed (HmuiPlace *self)
 {
   g_signal_emit_by_name (self, "changed");

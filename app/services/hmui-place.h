@@ -23,6 +23,7 @@ struct _HmuiPlaceInterface
   void     (*undo)     (HmuiPlace *self);
   void     (*redo)     (HmuiPlace *self);
   void     (*fill)     (HmuiPlace *self);
+  void     (*go_home)  (HmuiPlace *self);   /* may be NULL: the place has just one page */
 };
 
 /** hmui_place_dup_whereabouts: "Will not crank · Riding mower · 14 min spent"; (transfer full), never NULL. */
@@ -34,6 +35,9 @@ void     hmui_place_redo     (HmuiPlace *self);
 
 /** hmui_place_fill: what may wait until the window's first frame is on the screen. */
 void     hmui_place_fill     (HmuiPlace *self);
+
+/** hmui_place_go_home: back to the place's first page; what was under way is kept and can be taken up again. */
+void     hmui_place_go_home  (HmuiPlace *self);
 
 /* For those who implement it. */
 void     hmui_place_emit_changed (HmuiPlace *self);

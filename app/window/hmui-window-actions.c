@@ -27,6 +27,12 @@ search_action (GtkWidget *widget, const char *name, GVariant *parameter)
   hmui_window_visit (HMUI_WINDOW (widget), "fasteners");
 }
 
+static void
+new_diagnosis_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  hmui_place_go_home (HMUI_PLACE (hmui_window_visit (HMUI_WINDOW (widget), "diagnose")));
+}
+
 /* The place Torque with a torque taken over; "" for none. */
 static void
 torque_action (GtkWidget *widget, const char *name, GVariant *parameter)
@@ -61,6 +67,7 @@ hmui_window_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
+  gtk_widget_class_install_action (widget_class, "win.new-diagnosis", NULL, new_diagnosis_action);
   gtk_widget_class_install_action (widget_class, "win.search", NULL, search_action);
   gtk_widget_class_install_action (widget_class, "win.torque", "s", torque_action);
   gtk_widget_class_add_binding (widget_class, GDK_KEY_slash, 0, slash_cb, NULL);

@@ -115,11 +115,16 @@ visit_place (HmuiWindow *self, int index)
     hmui_place_fill (HMUI_PLACE (place));
 }
 
-/* On a press or Enter, not as the focus passes: Tab through the rail leaves the place as it is. */
+/* On a press or Enter, not as the focus passes: Tab through the rail leaves the place as it is. The row of the place in sight
+   leads to its first page. */
 static void
 row_activated_cb (HmuiWindow *self, GtkListBoxRow *row)
 {
+  HmuiPlace *before = hmui_window_get_place (self);
+
   visit_place (self, gtk_list_box_row_get_index (row));
+  if (hmui_window_get_place (self) == before)
+    hmui_place_go_home (before);
   gtk_widget_grab_focus (GTK_WIDGET (hmui_window_get_place (self)));
 }
 

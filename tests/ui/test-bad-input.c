@@ -149,14 +149,46 @@ nonsense_in_the_reading_is_explained (void **state)
   hmt_bench_wait_for_step (window, &answer);
 }
 
+/* --- folders that cannot be written ---------------------------------------------------------------------------------- */
+
+#define NOWHERE "/proc/no-such-place"
+
+static void
+settings_that_cannot_be_kept_are_said (void **state)
+{
+  g_autoptr(HmtVisit) visit = hmt_visit_new ();
+  g_autoptr(HmtWindow) window = hmt_bench_launch ("XDG_CONFIG_HOME=" NOWHERE);
+  HmtAnswer answer;
+
+  g_object_unref (hmt_window_wait_containing (window, NOWHERE));
+  hmt_bench_begin (window, visit);                  /* and the work goes on */
+  assert_true (hmt_visit_next (visit, &answer));
+  hmt_bench_wait_for_step (window, &answer);
+}
+
+static void
+a_shop_that_cannot_be_kept_is_said (void **state)
+{
+  g_autoptr(HmtVisit) visit = hmt_visit_new ();
+  g_autoptr(HmtWindow) window = hmt_bench_launch ("HALFMOON_SHOP_DIR=" NOWHERE);
+  HmtAnswer answer;
+
+  g_object_unref (hmt_window_wait_containing (window, NOWHERE));
+  hmt_bench_begin (window, visit);
+  assert_true (hmt_visit_next (visit, &answer));
+  hmt_bench_wait_for_step (window, &answer);
+}
+
 int
 main (void)
 {
-  struct CMUnitTest tests[G_N_ELEMENTS (file_rows) + 1];
+  struct CMUnitTest tests[G_N_ELEMENTS (file_rows) + 3];
   guint n = 0;
   for (guint i = 0; i < G_N_ELEMENTS (file_rows); i++)
     tests[n++] = (struct CMUnitTest) { file_rows[i].name, a_bad_knowledge_file_is_named,
                                        .initial_state = (void *) &file_rows[i] };
   tests[n++] = (struct CMUnitTest) cmocka_unit_test (nonsense_in_the_reading_is_explained);
+  tests[n++] = (struct CMUnitTest) cmocka_unit_test (settings_that_cannot_be_kept_are_said);
+  tests[n++] = (struct CMUnitTest) cmocka_unit_test (a_shop_that_cannot_be_kept_is_said);
   return cmocka_run_group_tests_name ("bad-input", tests, NULL, NULL);
 }

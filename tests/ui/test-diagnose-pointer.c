@@ -152,6 +152,25 @@ goes_on_where_it_stopped (void **state)
   hmt_bench_wait_for_step (bench->window, &second);
 }
 
+/* One machine is put aside for another, and taken up where it stood. */
+static void
+one_machine_waits_for_another (void **state)
+{
+  Bench *bench = *state;
+  g_autofree char *line = g_strconcat (hmt_visit_complaint (bench->visit), " · ", hmt_visit_layout (bench->visit), NULL);
+  HmtAnswer first, second;
+
+  hmt_bench_begin (bench->window, bench->visit);
+  assert_true (hmt_visit_next (bench->visit, &first));
+  answer_step (bench, &first);
+  assert_true (hmt_visit_next (bench->visit, &second));
+  hmt_bench_wait_for_step (bench->window, &second);
+  hmt_window_key (bench->window, "ctrl+n");
+  g_object_unref (hmt_window_wait_containing (bench->window, "What kind of machine?"));
+  hmt_window_press (bench->window, line);
+  hmt_bench_wait_for_step (bench->window, &second);
+}
+
 int
 main (void)
 {
@@ -162,6 +181,7 @@ main (void)
     cmocka_unit_test_setup_teardown (not_sure_moves_on, open_bench, close_bench),
     cmocka_unit_test_setup_teardown (cannot_do_this_moves_on, open_bench, close_bench),
     cmocka_unit_test_setup_teardown (goes_on_where_it_stopped, open_bench, close_bench),
+    cmocka_unit_test_setup_teardown (one_machine_waits_for_another, open_bench, close_bench),
   };
   return cmocka_run_group_tests_name ("diagnose-pointer", tests, NULL, NULL);
 }
