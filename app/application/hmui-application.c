@@ -94,6 +94,9 @@ add_accelerators (HmuiApplication *self)
 {
   static const struct { const char *action; const char *keys[4]; } accelerators[] = {
     { "win.new-diagnosis", { "<Control>n", NULL } },
+    { "win.visit::diagnose", { "<Alt>1", NULL } },
+    { "win.visit::fasteners", { "<Alt>2", NULL } },
+    { "win.visit::torque", { "<Alt>3", NULL } },
     { "app.text-larger", { "<Control>plus", "<Control>equal", "<Control>KP_Add", NULL } },
     { "app.text-smaller", { "<Control>minus", "<Control>KP_Subtract", NULL } },
     { "app.text-normal", { "<Control>0", "<Control>KP_0", NULL } },

@@ -27,6 +27,13 @@ search_action (GtkWidget *widget, const char *name, GVariant *parameter)
   hmui_window_visit (HMUI_WINDOW (widget), "fasteners");
 }
 
+/* A place by its name. */
+static void
+visit_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  hmui_window_visit (HMUI_WINDOW (widget), g_variant_get_string (parameter, NULL));
+}
+
 static void
 new_diagnosis_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -67,6 +74,7 @@ hmui_window_install_actions (GtkWidgetClass *widget_class)
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.menu", NULL, menu_action);
+  gtk_widget_class_install_action (widget_class, "win.visit", "s", visit_action);
   gtk_widget_class_install_action (widget_class, "win.new-diagnosis", NULL, new_diagnosis_action);
   gtk_widget_class_install_action (widget_class, "win.search", NULL, search_action);
   gtk_widget_class_install_action (widget_class, "win.torque", "s", torque_action);

@@ -17,6 +17,7 @@ static const struct look_row {
   { "light", "HALFMOON_COLOR_SCHEME=light", 0, 0 },
   { "dark", "HALFMOON_COLOR_SCHEME=dark", 0, 0 },
   { "narrow", "HALFMOON_COLOR_SCHEME=light", 700, 560 },
+  { "tall", "HALFMOON_COLOR_SCHEME=light", 1180, 880 },     /* for the README */
 };
 
 typedef struct { HmtWindow *window; const struct look_row *look; guint n; } Camera;
@@ -57,6 +58,31 @@ answer_step (Camera *camera, const HmtAnswer *answer)
 }
 
 static void
+look_up (Camera *camera, const char *text, const char *screen)
+{
+  hmt_window_key (camera->window, "ctrl+k");
+  hmt_window_enter (camera->window, "Size, drive, thread or torque", text);
+  hmt_sleep_ms (400);                /* the answer comes after a pause in typing */
+  shoot (camera, screen);
+}
+
+static void
+shoot_the_reference (Camera *camera)
+{
+  look_up (camera, "9 mm on 11/32", "fasteners-fit");
+  look_up (camera, "M8 x 1.25", "fasteners-thread");
+  hmt_window_press (camera->window, "What is this bolt?");
+  shoot (camera, "fasteners-identify");
+  hmt_window_press (camera->window, "Tables");
+  shoot (camera, "fasteners-tables");
+  hmt_window_key (camera->window, "alt+3");
+  g_object_unref (hmt_window_wait_containing (camera->window, "How tight?"));
+  hmt_window_enter (camera->window, "Thread", "5/16-18");
+  hmt_sleep_ms (400);
+  shoot (camera, "torque");
+}
+
+static void
 every_screen_comes_up (void **state)
 {
   const struct look_row *look = *state;
@@ -81,6 +107,7 @@ every_screen_comes_up (void **state)
     }
   g_object_unref (hmt_window_wait (window, HMT_ANY_ROLE, "Finished"));
   shoot (&camera, "close");
+  shoot_the_reference (&camera);
 }
 
 static double
