@@ -19,11 +19,15 @@ hmui_window_get_place (HmuiWindow *self)
   return HMUI_PLACE (gtk_stack_get_visible_child (self->places));
 }
 
+/* Words wait for the first frame: the first of them makes the system look through its fonts. */
 static void
 show_whereabouts (HmuiWindow *self)
 {
-  g_autofree char *where = hmui_place_dup_whereabouts (hmui_window_get_place (self));
+  g_autofree char *where = NULL;
 
+  if (!self->has_frame)
+    return;
+  where = hmui_place_dup_whereabouts (hmui_window_get_place (self));
   gtk_label_set_text (self->where, where);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->where), where);
   hmui_window_update_actions (self);
@@ -192,6 +196,8 @@ fill_cb (gpointer data)
   g_autofree char *warning = NULL;
 
   self->has_frame = TRUE;
+  show_whereabouts (self);
+  gtk_widget_set_visible (GTK_WIDGET (self->places), TRUE);
   gtk_widget_set_visible (GTK_WIDGET (self->rail), G_N_ELEMENTS (place_kinds) > 1);   /* its drawings cost time too */
   gtk_window_set_icon_name (GTK_WINDOW (self), HALFMOON_APP_ID);   /* looks through the icon theme: not before the frame */
   warning = hmui_settings_dup_warning (self->settings);
@@ -249,6 +255,7 @@ hmui_window_init (HmuiWindow *self)
 {
   g_type_ensure (HMUI_TYPE_MESSAGE_STRIP);
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_visible (GTK_WIDGET (self->places), FALSE);   /* until the first frame: see fill_cb() */
 }
 
 static void
